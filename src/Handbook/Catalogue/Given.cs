@@ -1,0 +1,54 @@
+using System.Text.Json;
+
+namespace Witnessmark.Handbook.Catalogue;
+
+/// <summary>The keys of one JSON object, checked against the inputs that are allowed there.</summary>
+public sealed class Given
+{
+    private readonly JsonElement element;
+    private readonly string path;
+
+    /// <summary>Checks that there is an object, no unknown or doubled key, and none missing.</summary>
+    /// <exception cref="MalformedGiven">Otherwise.</exception>
+    public Given(JsonElement element, string path, IReadOnlyList<Input> inputs)
+    {
+        if (element.ValueKind != JsonValueKind.Object)
+            throw new MalformedGiven(path, Found(element), "an object with the keys " + Names(inputs));
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var property in element.EnumerateObject())
+        {
+            if (!inputs.Any(i => i.Name == property.Name))
+                throw new MalformedGiven(At(path, property.Name), "unknown key", Names(inputs));
+            if (!seen.Add(property.Name))
+                throw new MalformedGiven(At(path, property.Name), "given twice", "each key once");
+        }
+        if (inputs.FirstOrDefault(i => !i.Optional && !seen.Contains(i.Name)) is { } missing)
+            throw new MalformedGiven(At(path, missing.Name), "missing", missing.Kind);
+        this.element = element;
+        this.path = path;
+    }
+
+    /// <summary>Whether the key is there.</summary>
+    public bool Has(Input input) => element.TryGetProperty(input.Name, out _);
+
+    /// <summary>What stands at the key, or its default.</summary>
+    public T Of<T>(Input<T> input) =>
+        element.TryGetProperty(input.Name, out var value) ? input.Read(value, At(path, input.Name)) : input.Missing();
+
+    /// <summary>What stands at the key, or null when it is left out.</summary>
+    public T? Maybe<T>(Input<T> input)
+        where T : struct => Has(input) ? Of(input) : null;
+
+    /// <summary>A complaint about one key, for rules that reach over several.</summary>
+    public MalformedGiven Wrong(string name, string found, string allowed) => new(At(path, name), found, allowed);
+
+    internal static string At(string path, string name) => path.Length == 0 ? name : $"{path}.{name}";
+
+    internal static string Found(JsonElement element)
+    {
+        var raw = element.GetRawText();
+        return raw.Length <= 40 ? raw : raw[..40] + "…";
+    }
+
+    private static string Names(IEnumerable<Input> inputs) => string.Join(", ", inputs.Select(i => i.Name));
+}
