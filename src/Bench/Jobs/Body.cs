@@ -39,7 +39,8 @@ internal readonly struct Body(JsonElement element)
     /// <summary>Decimal text, as everything that was typed.</summary>
     public double? NumberOrNone(string name) =>
         TextOrNone(name) is not { } text ? null
-        : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
+        : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        && double.IsFinite(number)
             ? number
         : throw new NotUnderstood($"{name}: \"{text}\" is not a number");
 

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
@@ -69,7 +68,12 @@ public static class Facts
         entry.Kind switch
         {
             EntryKind.Arrival => Arrival(entry, body),
-            EntryKind.Reading => new ReadingFact(entry, body.Texts("raw"), body.TextsOrNone("places"), body.TextOrNone("with"))
+            EntryKind.Reading => new ReadingFact(
+                entry,
+                body.Texts("raw"),
+                body.TextsOrNone("places"),
+                body.TextOrNone("with")
+            )
             {
                 Point = body.Text("point"),
             },

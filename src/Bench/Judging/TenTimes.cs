@@ -18,11 +18,15 @@ public static class TenTimes
         var said = Numerals.With(value, unit, 4);
         return other is { } better
             ? new Doubt($"{said} makes no sense here. Did you mean {Numerals.With(better, unit, 4)}?", better)
-            : new Doubt($"{said} makes no sense here; usual is {Usual(form, unit)}. Read again, or say that you are sure.", null);
+            : new Doubt(
+                $"{said} makes no sense here; usual is {Usual(form, unit)}. Read again, or say that you are sure.",
+                null
+            );
     }
 
     private static bool MakesSense(ReadingForm form, double value) =>
-        value >= (form.PlausibleMin ?? double.NegativeInfinity) && value <= (form.PlausibleMax ?? double.PositiveInfinity);
+        value >= (form.PlausibleMin ?? double.NegativeInfinity)
+        && value <= (form.PlausibleMax ?? double.PositiveInfinity);
 
     private static string Usual(ReadingForm form, Unit unit) =>
         (form.PlausibleMin, form.PlausibleMax) switch
