@@ -39,6 +39,7 @@ internal static class DemoFiles
     private static IEnumerable<SourceText> In(string folder, string prefix) =>
         Directory
             .EnumerateFiles(Path.Combine(Root, folder), "*.toml", SearchOption.AllDirectories)
+            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) != "jobs")
             .Select(f => new SourceText(
                 (folder == "demo" ? "" : "book/")
                     + prefix

@@ -84,7 +84,7 @@ internal sealed class AtWork(string device = "tablet")
             "2026-11-25T09:00:00+00:00",
             "Ines Tallow"
         );
-        entries.Add(Record.Entries.Sealed(draft, device, 1, seq, entries.LastOrDefault()?.Hash));
+        entries.Add(Witnessmark.Bench.Record.Entries.Sealed(draft, device, 1, seq, entries.LastOrDefault()?.Hash));
         return this;
     }
 

@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Tests.Jobs;
@@ -42,7 +43,7 @@ public class JobFoldProperties
             if (state.Release is not null)
                 Assert.All(
                     state.Points.Where(p => p.Point.Safety),
-                    p => Assert.True(p is { Marked: not null, Current.Opinion.Verdict: Judging.VerdictWord.Inside or Judging.VerdictWord.Close })
+                    p => Assert.True(p is { Marked: not null, Current.Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close })
                 );
     }
 
