@@ -15,7 +15,11 @@ public class BatchTests
         Assert.Equal(ExitCode.Ok, Batch.Run(input, output));
         return
         [
-            .. Encoding.UTF8.GetString(output.ToArray()).TrimEnd('\n').Split('\n').Select(l => JsonDocument.Parse(l).RootElement),
+            .. Encoding
+                .UTF8.GetString(output.ToArray())
+                .TrimEnd('\n')
+                .Split('\n')
+                .Select(l => JsonDocument.Parse(l).RootElement),
         ];
     }
 
@@ -40,7 +44,12 @@ public class BatchTests
     [Fact]
     public void Bytes_that_are_not_text_cost_only_their_own_reply()
     {
-        byte[] broken = [.. Encoding.UTF8.GetBytes("{\"id\":2,\"calculation\":\"vin\",\"given\":{\"vin\":\""), 0xFF, .. "\"}}"u8];
+        byte[] broken =
+        [
+            .. Encoding.UTF8.GetBytes("{\"id\":2,\"calculation\":\"vin\",\"given\":{\"vin\":\""),
+            0xFF,
+            .. "\"}}"u8,
+        ];
         var replies = Replies(broken, Encoding.UTF8.GetBytes(Vin));
         Assert.True(replies[0].TryGetProperty("wrong", out _));
         Assert.True(replies[1].TryGetProperty("gives", out _));
@@ -66,7 +75,10 @@ public class BatchTests
         using var input = new MemoryStream(Encoding.UTF8.GetBytes($"\r\n  \n{Vin}\r\n\n{Vin}"));
         using var output = new MemoryStream();
         Batch.Run(input, output);
-        Assert.Equal(2, Encoding.UTF8.GetString(output.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(
+            2,
+            Encoding.UTF8.GetString(output.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Length
+        );
     }
 
     [Fact]
@@ -74,7 +86,10 @@ public class BatchTests
     {
         var many = string.Join(',', Enumerable.Repeat("\"25 mm\"", 9_000));
         var line =
-            $$$"""{"id":7,"calculation":"reading","given":{"values":[{{{many}}}],"instrument":{"resolution":"1 mm","permissibleError":"0 mm"}}}""";
+            """{"id":7,"calculation":"reading","given":{"values":[MANY],"instrument":{"resolution":"1 mm","permissibleError":"0 mm"}}}""".Replace(
+                "MANY",
+                many
+            );
         var replies = Replies(line, Vin, line);
         Assert.Equal([7, 1, 7], replies.Select(r => r.GetProperty("id").GetInt32()));
         Assert.Equal(25, replies[2].GetProperty("gives").GetProperty("value").GetProperty("value").GetDouble());

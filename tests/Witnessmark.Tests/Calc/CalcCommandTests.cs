@@ -27,7 +27,11 @@ public sealed class CalcCommandTests : IDisposable
         Assert.Equal(ExitCode.Ok, ended.ExitCode);
         Assert.All(
             Calculations.All,
-            c => Assert.Matches($@"(?m)^  {c.Name} +{System.Text.RegularExpressions.Regex.Escape($"{c.Line} [{c.Source}]")}", ended.Output)
+            c =>
+                Assert.Matches(
+                    $@"(?m)^  {c.Name} +{System.Text.RegularExpressions.Regex.Escape($"{c.Line} [{c.Source}]")}",
+                    ended.Output
+                )
         );
     }
 
@@ -57,7 +61,12 @@ public sealed class CalcCommandTests : IDisposable
     [InlineData(false)]
     public void A_request_from_a_file_or_standard_input_is_answered(bool fromFile)
     {
-        var ended = RealProgram.Run(fromFile ? "" : Torque, "calc", "torque-setting", fromFile ? FileWith(Torque) : "-");
+        var ended = RealProgram.Run(
+            fromFile ? "" : Torque,
+            "calc",
+            "torque-setting",
+            fromFile ? FileWith(Torque) : "-"
+        );
         Assert.Equal((ExitCode.Ok, ""), (ended.ExitCode, ended.Errors));
         Assert.Equal(50, Json(ended.Output).GetProperty("setting").GetProperty("value").GetDouble(), 1e-12);
         Assert.Contains("\"N·m\"", ended.Output);
@@ -107,7 +116,19 @@ public sealed class CalcCommandTests : IDisposable
     }
 
     private static string Case(string value) =>
-        $$"""{"calculation":"torque-setting","source":"s","cases":[{"name":"straight on","given":{{Torque}},"expect":{"setting":{"value":{{value}},"unit":"N·m","tolerance":0.01}}}]}""";
+        $$$"""
+            {
+              "calculation": "torque-setting",
+              "source": "s",
+              "cases": [
+                {
+                  "name": "straight on",
+                  "given": {{{Torque}}},
+                  "expect": { "setting": { "value": {{{value}}}, "unit": "N·m", "tolerance": 0.01 } }
+                }
+              ]
+            }
+            """;
 
     [Fact]
     public void Check_prints_what_differs_and_goes_on_past_a_broken_file()
@@ -119,7 +140,15 @@ public sealed class CalcCommandTests : IDisposable
         Assert.Contains("\"straight on\": setting is 50 N·m, expected 51 N·m within 0.01", differs.Output);
         Assert.Contains("2 cases, 1 differ", differs.Output);
 
-        var broken = RealProgram.Run("", "calc", "check", FileWith("{"), FileWith("{}"), "missing.json", FileWith(Case("51")));
+        var broken = RealProgram.Run(
+            "",
+            "calc",
+            "check",
+            FileWith("{"),
+            FileWith("{}"),
+            "missing.json",
+            FileWith(Case("51"))
+        );
         Assert.Equal(ExitCode.Malformed, broken.ExitCode);
         Assert.Contains("not JSON", broken.Errors);
         Assert.Contains("\"calculation\" is missing", broken.Errors);
