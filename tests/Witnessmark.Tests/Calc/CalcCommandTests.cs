@@ -21,6 +21,10 @@ public sealed class CalcCommandTests : IDisposable
     private static JsonElement Json(string text) => JsonDocument.Parse(text).RootElement;
 
     [Fact]
+    public void Exit_codes_are_those_of_the_contract() =>
+        Assert.Equal((0, 1, 2, 3), (ExitCode.Ok, ExitCode.Differs, ExitCode.Malformed, ExitCode.Refused));
+
+    [Fact]
     public void List_names_every_calculation_with_its_line_and_source()
     {
         var ended = RealProgram.Run("", "calc", "list");
