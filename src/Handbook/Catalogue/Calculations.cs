@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Witnessmark.Handbook.Catalogue;
 
 /// <summary>All calculations of the handbook, by name.</summary>
@@ -5,8 +7,30 @@ public static class Calculations
 {
     /// <summary>In the order of the chapters.</summary>
     public static IReadOnlyList<Calculation> All { get; } =
-    [ReadingContract.Calculation, VerdictContract.Calculation, ChainAdjustmentContract.Calculation];
+    [
+        // Measuring
+        ReadingContract.Calculation,
+        VerdictContract.Calculation,
+        // FinalDrive
+        ChainAdjustmentContract.Calculation,
+        AxleAlignmentContract.Calculation,
+        AxleDifferenceContract.Calculation,
+        AxleNutShiftContract.Calculation,
+        // Fasteners
+        TorqueSettingContract.Calculation,
+        // Fluids
+        OilFirstFillContract.Calculation,
+        OilTopUpContract.Calculation,
+        // Tyres
+        TyreDateContract.Calculation,
+        // Controls
+        CableFreePlayContract.Calculation,
+        // Identity
+        VinContract.Calculation,
+    ];
+
+    private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);
 
     /// <summary>The calculation of that name, or null.</summary>
-    public static Calculation? Named(string name) => All.FirstOrDefault(c => c.Name == name);
+    public static Calculation? Named(string name) => ByName.GetValueOrDefault(name);
 }
