@@ -44,6 +44,8 @@ internal sealed class ExactSearch(Workload work, Outlook outlook, int mostLabels
     private void Consider(Label label, double toBeat)
     {
         Labels++;
+        if (frontier.Beats(label))
+            return;
         label.Bound = Math.Max(outlook.Bound(label), label.Parent?.Bound ?? 0);
         if (label.Bound <= toBeat - Tolerance && frontier.Admit(label))
             open.Enqueue(label, (label.Bound, -label.Time, Labels));

@@ -46,8 +46,8 @@ internal sealed class Outlook
             var changes = work.Need[i].Changes(label.State);
             if (changes != 0)
                 head = Math.Max(head, Access(label, changes));
-            for (var p = 0; p < i; p++)
-                if (work.Before[i].Has(p) && !label.Done.Has(p))
+            foreach (var p in work.Predecessors[i])
+                if (!label.Done.Has(p))
                     head = Math.Max(head, begin[p] + work.Hands[p] + tails.Lag[p, i]);
             begin[i] = head;
             jobs.Add(head, work.Hands[i], tails.After[i]);

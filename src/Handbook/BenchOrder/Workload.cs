@@ -13,6 +13,7 @@ internal sealed class Workload
         Wait = [.. tasks.Select(t => t.WaitAfter.Seconds)];
         Own = [.. tasks.Select(t => rules.Need(t.Needs))];
         Need = [.. Own.Select(rules.Widened)];
+        Predecessors = [.. tasks.Select((_, i) => Where(before[i].Has).ToArray())];
         Followers = [.. tasks.Select((_, i) => Where(j => after[j].Has(i)).ToArray())];
         All = Where(_ => true).Aggregate(default(TaskSet), (set, i) => set.With(i));
         Users = [.. Enumerable.Range(0, rules.Count).Select(s => (UsersOf(s, false), UsersOf(s, true)))];
@@ -30,6 +31,10 @@ internal sealed class Workload
     /// <summary>What must be done before each: the same, and what a state that can never be undone forces.</summary>
     public TaskSet[] Before { get; }
 
+    /// <summary>The same as lists.</summary>
+    public int[][] Predecessors { get; }
+
+    /// <summary>Who waits for each.</summary>
     public int[][] Followers { get; }
 
     public double[] Hands { get; }

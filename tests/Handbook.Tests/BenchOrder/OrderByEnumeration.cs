@@ -14,7 +14,8 @@ public sealed class OrderByEnumeration(BenchState[] states, BenchTask[] tasks)
     {
         var on = states.Select(s => s.Initial).ToArray();
         var clearable = states.Select(s => s.Initial ? s.ClearAfter?.Seconds ?? 0 : 0).ToArray();
-        Go(0, 0, on, clearable, [], 0, []);
+        if (Allowed(on))
+            Go(0, 0, on, clearable, [], 0, []);
         return best;
     }
 
@@ -41,8 +42,9 @@ public sealed class OrderByEnumeration(BenchState[] states, BenchTask[] tasks)
             if (states.Where((s, i) => task.Needs.TryGetValue(s.Name, out var v) && v != on[i]).Any())
                 continue;
             var end = task.After.Select(a => over[a]).Append(time).Max() + task.Hands.Seconds;
-            var cool = states.Select((s, i) =>
-                task.Needs.TryGetValue(s.Name, out var v) && v ? end + (s.ClearAfter?.Seconds ?? 0) : clearable[i]
+            var cool = states.Select(
+                (s, i) =>
+                    task.Needs.TryGetValue(s.Name, out var v) && v ? end + (s.ClearAfter?.Seconds ?? 0) : clearable[i]
             );
             var ready = end + task.WaitAfter.Seconds;
             Go(end, Math.Max(horizon, ready), on, [.. cool], new(over) { [task.Id] = ready }, done + 1, []);

@@ -56,15 +56,14 @@ public static class OrderBySolver
         tasks.Sum(t => Minutes(t.Hands) + Minutes(t.WaitAfter))
         + (tasks.Length + 1)
             * states.Sum(s =>
-                Minutes(s.Set)
-                + (s.Clear is { } c ? Minutes(c) : 0)
-                + (s.ClearAfter is { } cool ? Minutes(cool) : 0)
+                Minutes(s.Set) + (s.Clear is { } c ? Minutes(c) : 0) + (s.ClearAfter is { } cool ? Minutes(cool) : 0)
             );
 
     private sealed class StatePhases
     {
         private readonly CpModel model;
         private readonly BenchState state;
+
         // Of phase p: whether it exists, when the change into it begins and ends, when the change out of it begins and ends.
         private readonly BoolVar[] exists = new BoolVar[Phases];
         private readonly LinearExpr[] into = new LinearExpr[Phases];
@@ -99,7 +98,10 @@ public static class OrderBySolver
             var sets = Value(p);
             model.AddImplication(exists[p], exists[p - 1]);
             var start = model.NewIntVar(0, 2 * end, "");
-            var takes = sets ? Minutes(state.Set) : state.Clear is { } clear ? Minutes(clear) : 0;
+            var takes =
+                sets ? Minutes(state.Set)
+                : state.Clear is { } clear ? Minutes(clear)
+                : 0;
             // A change that does not happen begins beyond the end; what it would have ended lasts to the end.
             model.Add(start == 2 * end).OnlyEnforceIf(exists[p].Not());
             var left = model.NewIntVar(0, 2 * end, "");

@@ -9,7 +9,7 @@ public static class RandomOrders
     public static (BenchState[] States, BenchTask[] Tasks) Of(int seed, int tasks, int states = 4)
     {
         var chance = new Random(seed);
-        var names = new[] { "stand", "fairing", "wheel", "engine", "tank", "seat" }[..states];
+        var names = new[] { "stand", "wheel", "engine", "fairing", "tank", "seat" }[..states];
         return (
             [.. names.Select(name => State(name, chance))],
             [.. Enumerable.Range(0, tasks).Select(i => Task(i, names, chance))]
@@ -29,11 +29,12 @@ public static class RandomOrders
             Clear =
                 cools && chance.Next(3) != 0 ? null
                 : name == "seat" && chance.Next(2) == 0 ? null
+                : name == "fairing" && chance.Next(5) == 0 ? null
                 : Minutes(chance.Next(0, 15)),
             ClearAfter = cools ? Minutes(chance.Next(5, 120)) : null,
             Requires =
                 name == "wheel" ? new Dictionary<string, bool> { ["stand"] = true }
-                : name == "tank" && chance.Next(2) == 0 ? new Dictionary<string, bool> { ["engine"] = false }
+                : name is "tank" or "fairing" && chance.Next(4) == 0 ? new Dictionary<string, bool> { ["engine"] = false }
                 : [],
         };
     }
