@@ -3,12 +3,14 @@ namespace Witnessmark.Handbook.BenchOrder;
 /// <summary>A good order quickly: task by task, keeping only the most promising ways.</summary>
 internal sealed class BeamSearch(Workload work, Outlook outlook, int mostLabels)
 {
-    private const int Widest = 64;
+    // A start for the exact search need not be as good as an answer that stands alone.
+    private readonly int widest = work.Count > BenchOrder.ExactUpTo ? 64 : 16;
 
-    // Each kept way may grow into one for every task in each of as many layers as there are tasks.
-    private readonly int width = Math.Clamp(mostLabels / Math.Max(1, work.Count * work.Count), 1, Widest);
     private readonly int mostInLayer = mostLabels / Math.Max(1, work.Count);
     private int inLayer;
+
+    // Each kept way may grow into one for every task in each of as many layers as there are tasks.
+    private int Width => Math.Clamp(mostLabels / (work.Count * work.Count), 1, widest);
 
     /// <summary>The best complete way found; there always is one.</summary>
     public Label Best()
@@ -21,7 +23,7 @@ internal sealed class BeamSearch(Workload work, Outlook outlook, int mostLabels)
             foreach (var label in beam)
                 for (var task = 0; task < work.Count; task++)
                     Extend(label, task, next);
-            beam = next.Kept().OrderBy(l => l.Bound).ThenBy(l => l.Time).Take(width).ToList();
+            beam = next.Kept().OrderBy(l => l.Bound).ThenBy(l => l.Time).Take(Width).ToList();
         }
         return beam.Select(l => Moves.Towards(l, work.Rules.Final, work)!).MinBy(End)!;
     }

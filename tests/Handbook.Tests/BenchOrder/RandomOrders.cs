@@ -34,7 +34,8 @@ public static class RandomOrders
             ClearAfter = cools ? Minutes(chance.Next(5, 120)) : null,
             Requires =
                 name == "wheel" ? new Dictionary<string, bool> { ["stand"] = true }
-                : name is "tank" or "fairing" && chance.Next(4) == 0 ? new Dictionary<string, bool> { ["engine"] = false }
+                : name is "tank" or "fairing" && chance.Next(4) == 0
+                    ? new Dictionary<string, bool> { ["engine"] = false }
                 : [],
         };
     }
