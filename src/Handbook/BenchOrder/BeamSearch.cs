@@ -4,7 +4,7 @@ namespace Witnessmark.Handbook.BenchOrder;
 internal sealed class BeamSearch(Workload work, Outlook outlook, int mostLabels)
 {
     // A start for the exact search need not be as good as an answer that stands alone.
-    private readonly int widest = work.Count > BenchOrder.ExactUpTo ? 64 : 16;
+    private readonly int widest = work.Count > BenchOrder.ExactUpTo ? 64 : 8;
 
     private readonly int mostInLayer = mostLabels / Math.Max(1, work.Count);
     private int inLayer;
