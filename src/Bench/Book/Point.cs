@@ -16,7 +16,8 @@ namespace Witnessmark.Bench.Book;
 /// <param name="AgainAfter">Points whose work breaks the mark made here before.</param>
 /// <param name="Caution">The usual caution, or null.</param>
 /// <param name="Consumables">What it uses up.</param>
-/// <param name="Settings">Parameters of its correction that are the workshop's, as quantities or numbers with their remark.</param>
+/// <param name="Settings">Parameters of its correction that are the workshop's, as text by name: <c>retained</c> = "0.10 L".</param>
+/// <param name="Drive"><c>chain</c>, <c>belt</c> or <c>shaft</c> when only such machines have it; null: all have it.</param>
 public sealed record Point(
     string Id,
     string Region,
@@ -31,7 +32,8 @@ public sealed record Point(
     IReadOnlyList<string> AgainAfter,
     string? Caution,
     IReadOnlyList<string> Consumables,
-    IReadOnlyDictionary<string, string> Settings
+    IReadOnlyDictionary<string, string> Settings,
+    string? Drive = null
 );
 
 /// <summary>What a reading of a point consists of.</summary>

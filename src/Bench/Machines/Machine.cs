@@ -28,6 +28,8 @@ public sealed record Machine(
 /// <param name="Decimals">Decimals that its readings are written with.</param>
 /// <param name="Checked">Day of its last calibration, or null.</param>
 /// <param name="Kind"><c>measure</c>, <c>torque</c> or <c>level</c>.</param>
+/// <param name="Min">Lower end of its range, in <paramref name="Unit"/>; null when none is known.</param>
+/// <param name="Max">Upper end of its range, in <paramref name="Unit"/>; null when none is known.</param>
 public sealed record ShopInstrument(
     string Id,
     string Name,
@@ -37,7 +39,9 @@ public sealed record ShopInstrument(
     double Replacing,
     int Decimals,
     DateOnly? Checked,
-    string Kind
+    string Kind,
+    double? Min = null,
+    double? Max = null
 );
 
 /// <summary>The workshop: its name, people, instruments and machines.</summary>

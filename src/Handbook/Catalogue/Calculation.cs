@@ -34,6 +34,10 @@ public sealed record Calculation(
         {
             return Reply.Wrong(malformed.Message);
         }
+        catch (InvalidOperationException) when (BrokenText.In(given))
+        {
+            return Reply.Wrong(BrokenText.Complaint);
+        }
     }
 }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 using Witnessmark.Handbook.Catalogue;
 
 namespace Witnessmark.Calc;
@@ -43,24 +44,29 @@ internal static class Batch
         try
         {
             using var parsed = JsonDocument.Parse(line);
-            Answer(parsed.RootElement, writer);
+            Answer(parsed.RootElement, IsText(parsed.RootElement, line.Span), writer);
         }
         catch (JsonException failure)
         {
-            Write(
-                writer,
-                null,
-                Reply.Wrong($"not JSON, byte {failure.BytePositionInLine + 1}: {JsonText.FirstSentence(failure)}.")
-            );
+            var where = $"byte {failure.BytePositionInLine + 1}";
+            Write(writer, null, Reply.Wrong($"not JSON, {where}: {JsonText.FirstSentence(failure)}."));
         }
     }
 
-    private static void Answer(JsonElement line, Utf8JsonWriter writer)
+    private static void Answer(JsonElement line, bool readable, Utf8JsonWriter writer)
     {
-        JsonElement? id =
-            line.ValueKind == JsonValueKind.Object && line.TryGetProperty(Id.Name, out var given) ? given : null;
-        Write(writer, id, Ask(line));
+        if (!readable)
+            Write(writer, null, Reply.Wrong(BrokenText.Complaint));
+        else
+            Write(writer, IdOf(line), Ask(line));
     }
+
+    // Only an escape can break text that is valid UTF-8, and escapes are rare: the walk is for them alone.
+    private static bool IsText(JsonElement parsed, ReadOnlySpan<byte> line) =>
+        Utf8.IsValid(line) && (line.IndexOf("\\u"u8) < 0 || !BrokenText.In(parsed));
+
+    private static JsonElement? IdOf(JsonElement line) =>
+        line.ValueKind == JsonValueKind.Object && line.TryGetProperty(Id.Name, out var id) ? id : null;
 
     private static Reply Ask(JsonElement line)
     {
