@@ -1,11 +1,13 @@
 using System.CommandLine;
 using System.Text;
 using Witnessmark.Calc;
+using Witnessmark.Judge;
 
 Console.OutputEncoding = Encoding.UTF8;
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
     CalcCommand.Create(),
+    JudgeCommand.Create(),
 };
 var parsed = root.Parse(args);
 var ended = parsed.Invoke();

@@ -77,7 +77,7 @@ internal static class ChainAdvice
         );
     }
 
-    private static Advice FromTrials(Situation situation, ChainRun run, Length aim, Length u, Length middle)
+    private static Advice? FromTrials(Situation situation, ChainRun run, Length aim, Length u, Length middle)
     {
         var answer = ChainAdjustment.From([.. run.Trials], aim, u, FlatsPerTurn);
         if (answer is { Refusal: { } refusal })

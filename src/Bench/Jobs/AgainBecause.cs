@@ -20,14 +20,17 @@ internal static class AgainBecause
             return ["Two devices read this point at the same time and disagree: both look again."];
         return
         [
-            .. work.Where(w => !CausalOrder.Saw(readings[^1].Entry, w.Entry())).Select(w => Sentence(w, point)).Distinct(),
+            .. work.Where(w => !CausalOrder.Saw(readings[^1].Entry, w.Entry()))
+                .Select(w => Sentence(w, point))
+                .Distinct(),
         ];
     }
 
     private static string Sentence(Deed deed, Point point) =>
         (deed, deed.Point.Reading.Kind) switch
         {
-            (WasCorrected corrected, _) when deed.Point.Id == point.Id => $"Corrected since: {corrected.Correction.Words}.",
+            (WasCorrected corrected, _) when deed.Point.Id == point.Id =>
+                $"Corrected since: {corrected.Correction.Words}.",
             (WasCorrected corrected, _) => $"{deed.Point.Title} was corrected since: {corrected.Correction.Words}.",
             (_, ReadingKind.Tighten) => $"{deed.Point.Title} was tightened since: that moves it.",
             _ => $"{deed.Point.Title} was done since.",

@@ -6,7 +6,11 @@ internal static class Holds
     public static IReadOnlyList<Hold> Of(IReadOnlyList<PointState> points, IReadOnlyList<string> unknown) =>
         [
             .. points.Select(Of).OfType<Hold>(),
-            .. unknown.Select(id => new Hold(null, Stripe.Unread, $"\"{id}\" is planned but the bench book has no such point.")),
+            .. unknown.Select(id => new Hold(
+                null,
+                Stripe.Unread,
+                $"\"{id}\" is planned but the bench book has no such point."
+            )),
         ];
 
     private static Hold? Of(PointState point) =>

@@ -17,7 +17,16 @@ public static class JobFold
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);
         if (Opening(live, bench, notUnderstood) is not { } opening)
-            return new(job, null, [], [new(null, Stripe.Unread, "The job has not been opened.")], null, [], notUnderstood, ordered);
+            return new(
+                job,
+                null,
+                [],
+                [new(null, Stripe.Unread, "The job has not been opened.")],
+                null,
+                [],
+                notUnderstood,
+                ordered
+            );
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
         var holds = Holds.Of(points, opening.UnknownPoints);

@@ -50,7 +50,8 @@ internal static class PointFold
 
     /// <summary>Two people read at the same time, neither knowing of the other, and came to different verdicts.</summary>
     private static bool Disagree(IReadOnlyList<ReadingTaken> fresh) =>
-        fresh.Where(r => fresh.All(o => o == r || !CausalOrder.Saw(o.Entry, r.Entry)))
+        fresh
+            .Where(r => fresh.All(o => o == r || !CausalOrder.Saw(o.Entry, r.Entry)))
             .Select(r => r.Opinion.Verdict)
             .Distinct()
             .Count() > 1;
@@ -68,7 +69,12 @@ internal static class PointFold
     private static bool SawAll(Entry entry, IReadOnlyList<ReadingTaken> readings, IReadOnlyList<Deed> work) =>
         readings.All(r => CausalOrder.Saw(entry, r.Entry)) && work.All(w => CausalOrder.Saw(entry, w.Entry()));
 
-    private static Stripe Drawn(bool marked, ReadingTaken? current, IReadOnlyList<ReadingTaken> readings, bool everMarked) =>
+    private static Stripe Drawn(
+        bool marked,
+        ReadingTaken? current,
+        IReadOnlyList<ReadingTaken> readings,
+        bool everMarked
+    ) =>
         (current?.Opinion.Verdict, marked) switch
         {
             (VerdictWord.Inside, true) => Stripe.Marked,

@@ -13,8 +13,7 @@ internal static class ReleaseFold
         if (holds.Count > 0)
             return null;
         var bearing = facts.Where(f => f is not NoteFact and not ReleaseFact && !IsAboutRelease(f, facts)).ToList();
-        var signed = live.OfType<ReleaseFact>()
-            .LastOrDefault(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)));
+        var signed = live.OfType<ReleaseFact>().LastOrDefault(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)));
         return signed is null ? null : new(signed.Entry, signed.Name);
     }
 

@@ -152,7 +152,7 @@ internal static class MeasuredJudge
             limit,
             shown + at,
             Headline(found, guard, unit, judged, at),
-            $"{shown}{at}; {Allowed.By(figure)}{When(figure)}.",
+            $"{shown}{at}; {Allowed.By(figure)}.",
             MeasuredWorking.Of(judged, unit, limit, measured, found, values),
             values
         );
@@ -177,6 +177,4 @@ internal static class MeasuredJudge
         };
 
     private static int Digits(ReadingToJudge judged) => Math.Max(judged.Instrument?.Decimals ?? 2, 1);
-
-    private static string When(Figure figure) => figure.When is null ? "" : $", {figure.When}";
 }

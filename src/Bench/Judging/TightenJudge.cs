@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Wording;
 using Witnessmark.Handbook.Measuring;
 
@@ -36,7 +37,9 @@ internal static class TightenJudge
                 ),
                 null
             );
-        return (Compared(figure, wanted, set, wrench.Name, wrench.PermissibleError), null);
+        return OutOfRange(wrench, figure.Unit.ToBase(set)) is { } cannot
+            ? (Judge.Plain(VerdictWord.Unproven, judged.Raw[0], "Unproven: the wrong wrench", cannot), null)
+            : (Compared(figure, wanted, set, wrench.Name, wrench.PermissibleError), null);
     }
 
     private static Opinion Compared(Figure figure, double wanted, double set, string wrench, double error)
@@ -69,4 +72,9 @@ internal static class TightenJudge
             []
         );
     }
+
+    private static string? OutOfRange(ShopInstrument wrench, double setting) =>
+        setting < wrench.Unit.ToBase(wrench.Min ?? 0) || (wrench.Max is { } max && setting > wrench.Unit.ToBase(max))
+            ? $"{wrench.Name} does not reach that setting: its range is {Numerals.Plain(wrench.Min ?? 0)} to {Numerals.With(wrench.Max ?? 0, wrench.Unit)}."
+            : null;
 }

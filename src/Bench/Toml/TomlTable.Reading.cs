@@ -57,6 +57,21 @@ public sealed partial record TomlTable
         return null;
     }
 
+    /// <summary>Text or a list of text in which the same may stand twice, as readings do; empty when the key is missing.</summary>
+    public IReadOnlyList<string> Repeats(string key)
+    {
+        const string right = "text such as \"50 mm\", or a list of it";
+        if (Ask(key) is not { } value)
+            return [];
+        List<string> texts = [];
+        foreach (var item in value is TomlList list ? list.Items : [value])
+            if (item is TomlText { Text: var text } && !string.IsNullOrWhiteSpace(text))
+                texts.Add(text);
+            else
+                Mistakes.Add(item.Place, item.InWords, $"{key} = {right}");
+        return texts;
+    }
+
     /// <summary>A list of text, empty when the key is missing.</summary>
     public IReadOnlyList<string> Texts(string key)
     {

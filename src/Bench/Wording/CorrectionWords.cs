@@ -10,7 +10,8 @@ internal static class CorrectionWords
         made switch
         {
             { AddedLitres: { } litres } => $"{Numerals.Plain(litres, 3)} L added",
-            { Left: { } left, Right: { } right } when left != right => $"left adjuster {Turned(left)}, right {Turned(right)}",
+            { Left: { } left, Right: { } right } when left != right =>
+                $"left adjuster {Turned(left)}, right {Turned(right)}",
             { Left: { } both, Right: not null } when TwoAdjusters(point) => $"both adjusters {Turned(both)}",
             { Left: { } one } => $"adjuster {Turned(one)}",
             { Right: { } one } => $"right adjuster {Turned(one)}",
