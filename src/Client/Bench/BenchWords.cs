@@ -1,6 +1,6 @@
+using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
-using Witnessmark.Bench.Book;
 
 namespace Witnessmark.Client.Bench;
 
@@ -38,7 +38,8 @@ internal static class BenchWords
     public const string Overview = "To the job";
     public const string Again = "Read it again";
     public const string Caution = "Caution";
-    public const string MakersFirst = "The maker's manual, local law and a qualified technician's judgement come first.";
+    public const string MakersFirst =
+        "The maker's manual, local law and a qualified technician's judgement come first.";
     public const string Sure = "I am sure";
     public const string TypeAgain = "Type it again";
     public const string Correction = "What was done";
@@ -94,9 +95,11 @@ internal static class BenchWords
 
     public static string RoundAt(int at, int all) => $"Reading {at} of {all}";
 
-    public static string TurnOn(string? step) => step is null ? "Turn it on, then read." : $"Turn the wheel {step} on, then read.";
+    public static string TurnOn(string? step) =>
+        step is null ? "Turn it on, then read." : $"Turn the wheel {step} on, then read.";
 
-    public static string StartRound(string? step) => step is null ? "Read at the chalk mark." : "Begin at the chalk mark.";
+    public static string StartRound(string? step) =>
+        step is null ? "Read at the chalk mark." : "Begin at the chalk mark.";
 
     public static string NextBox(string label) => $"Next: {char.ToLowerInvariant(label[0])}{label[1..]}";
 

@@ -62,7 +62,11 @@ public sealed class ReadingDraft
 
     /// <summary>The next box that is empty, or null.</summary>
     public int? NextEmpty =>
-        Enumerable.Range(1, Slots.Count).Select(i => (At + i) % Slots.Count).Cast<int?>().FirstOrDefault(i => !Stands(Slots[i!.Value]));
+        Enumerable
+            .Range(1, Slots.Count)
+            .Select(i => (At + i) % Slots.Count)
+            .Cast<int?>()
+            .FirstOrDefault(i => !Stands(Slots[i!.Value]));
 
     public KeyRules Rules =>
         form.Kind switch
@@ -71,7 +75,11 @@ public sealed class ReadingDraft
             ReadingKind.TyreDate => new(0, BenchWords.DateCode, false, 4, true),
             ReadingKind.Level => new(0, BenchWords.Percent, form.PlausibleMin < 0, 3),
             // one digit more than the instrument is written with: people read between its lines
-            _ => new((Instrument?.Decimals ?? 2) + 1, Instrument?.Name ?? BenchWords.NoInstrument, form.PlausibleMin < 0),
+            _ => new(
+                (Instrument?.Decimals ?? 2) + 1,
+                Instrument?.Name ?? BenchWords.NoInstrument,
+                form.PlausibleMin < 0
+            ),
         };
 
     /// <summary>One step of the instrument; null where nudging makes no sense.</summary>
@@ -120,7 +128,8 @@ public sealed class ReadingDraft
         Slots[slot].Text = Math.Round(typed, 4).ToString("0.####", CultureInfo.InvariantCulture);
     }
 
-    internal DraftText? Kept => Slots.All(s => s.Text.Length == 0) ? null : new([.. Slots.Select(s => s.Text)], At, Instrument?.Id);
+    internal DraftText? Kept =>
+        Slots.All(s => s.Text.Length == 0) ? null : new([.. Slots.Select(s => s.Text)], At, Instrument?.Id);
 
     internal void Restore(DraftText kept)
     {
@@ -155,10 +164,7 @@ public sealed class ReadingDraft
     private void Number()
     {
         for (var i = 0; i < Slots.Count; i++)
-            Slots[i] = Slots[i] with
-            {
-                Label = $"{Slots[i].Label.Split(',')[0]}, {i / SlotsOf(form).Count() + 1}",
-            };
+            Slots[i] = Slots[i] with { Label = $"{Slots[i].Label.Split(',')[0]}, {i / SlotsOf(form).Count() + 1}" };
     }
 
     private static IEnumerable<Slot> SlotsOf(ReadingForm form) =>
@@ -168,7 +174,9 @@ public sealed class ReadingDraft
             ReadingKind.Sides => [new(BenchWords.Left, "left"), new(BenchWords.Right, "right")],
             ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(BenchWords.Capital(p), p)),
             ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(p), null)),
-            ReadingKind.Round => Enumerable.Range(1, form.Count).Select(i => new Slot(BenchWords.RoundAt(i, form.Count), null)),
+            ReadingKind.Round => Enumerable
+                .Range(1, form.Count)
+                .Select(i => new Slot(BenchWords.RoundAt(i, form.Count), null)),
             ReadingKind.Done => [],
             _ => [new(BenchWords.OneLabel(form.Kind), null)],
         };

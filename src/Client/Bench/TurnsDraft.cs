@@ -35,7 +35,11 @@ public sealed class TurnsDraft
         Numbers = point.CorrectedBy switch
         {
             "chain-adjustment" => [Turn(BenchWords.BothAdjusters, proposal?.Left, ChainWays)],
-            "axle-alignment" => [Turn(BenchWords.LeftAdjuster, proposal?.Left, ChainWays), Turn(BenchWords.RightAdjuster, proposal?.Right, ChainWays)],
+            "axle-alignment" =>
+            [
+                Turn(BenchWords.LeftAdjuster, proposal?.Left, ChainWays),
+                Turn(BenchWords.RightAdjuster, proposal?.Right, ChainWays),
+            ],
             "cable-free-play" => [Turn(BenchWords.Adjuster, proposal?.Left, CableWays)],
             "oil-top-up" => [Filled(new(BenchWords.Added, "L", null), proposal?.AddLitres)],
             _ => [],
@@ -59,12 +63,16 @@ public sealed class TurnsDraft
     private static readonly (string, string) ChainWays = (BenchWords.Tighter, BenchWords.Back);
     private static readonly (string, string) CableWays = ("out (less play)", "back (more play)");
 
-    private static Moved Turn(string label, double? turns, (string, string) ways) => Filled(new(label, "turns", ways), turns);
+    private static Moved Turn(string label, double? turns, (string, string) ways) =>
+        Filled(new(label, "turns", ways), turns);
 
     private static Moved Filled(Moved moved, double? value)
     {
         if (value is { } known)
-            (moved.Text, moved.Backwards) = (Math.Abs(Math.Round(known, 2)).ToString("0.##", CultureInfo.InvariantCulture), known < 0);
+            (moved.Text, moved.Backwards) = (
+                Math.Abs(Math.Round(known, 2)).ToString("0.##", CultureInfo.InvariantCulture),
+                known < 0
+            );
         return moved;
     }
 }

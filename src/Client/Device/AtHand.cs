@@ -56,7 +56,9 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
     public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)
     {
-        var shop = Workbench?.Workshop.Id ?? throw new InvalidOperationException("Nothing is written before the shop was met.");
+        var shop =
+            Workbench?.Workshop.Id
+            ?? throw new InvalidOperationException("Nothing is written before the shop was met.");
         var by = Person ?? throw new InvalidOperationException("Nothing is written before somebody said who they are.");
         var entry = await ledger.Write(shop, job, kind, body, by, strikes);
         exchange.Wake();
@@ -69,7 +71,9 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         var struck = ledger.Of(job).Select(e => e.Strikes).OfType<string>().ToHashSet(StringComparer.Ordinal);
         return ledger
             .Of(job)
-            .Where(e => ledger.IsOwn(e) && e.Kind is not (EntryKind.Strike or EntryKind.Arrival) && !struck.Contains(e.Id))
+            .Where(e =>
+                ledger.IsOwn(e) && e.Kind is not (EntryKind.Strike or EntryKind.Arrival) && !struck.Contains(e.Id)
+            )
             .MaxBy(e => e.Seq);
     }
 

@@ -45,7 +45,14 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     public int NotYetAtShop(string job) => Of(job).Count(e => IsOwn(e) && e.Seq > Facts.Confirmed);
 
     /// <summary>Numbers, seals and stores a fact; when this returns, it is saved here.</summary>
-    public async Task<Entry> Write(string shop, string job, string kind, JsonElement body, string by, string? strikes = null)
+    public async Task<Entry> Write(
+        string shop,
+        string job,
+        string kind,
+        JsonElement body,
+        string by,
+        string? strikes = null
+    )
     {
         var at = clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
         var draft = new EntryDraft(NewId(), shop, job, kind, body, strikes, Covers(job), at, by);
@@ -61,7 +68,11 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
                 return entry;
             }
             // another tab wrote meanwhile: its number is taken, this fact gets the next one
-            Facts = Facts with { HeadSeq = head.HeadSeq, HeadHash = head.HeadHash };
+            Facts = Facts with
+            {
+                HeadSeq = head.HeadSeq,
+                HeadHash = head.HeadHash,
+            };
         }
     }
 

@@ -143,8 +143,17 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
         var another = ledger.Facts.Ledger is not null;
         await ledger.Remember(
             another
-                ? ledger.Facts with { Ledger = identity, Pulled = 0, Confirmed = 0, Sent = 0 }
-                : ledger.Facts with { Ledger = identity }
+                ? ledger.Facts with
+                {
+                    Ledger = identity,
+                    Pulled = 0,
+                    Confirmed = 0,
+                    Sent = 0,
+                }
+                : ledger.Facts with
+                {
+                    Ledger = identity,
+                }
         );
         if (another)
             Wake();

@@ -41,7 +41,8 @@ internal sealed class Shop(HttpClient http)
                 ]
             );
         }
-        catch (Exception unread) when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
+        catch (Exception unread)
+            when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
         {
             throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
         }

@@ -33,20 +33,23 @@ internal static class JobWords
 
     public static string Number(string job) => $"Job {job}";
 
-    public static string Purpose(string purpose) => purpose == "handover" ? "Ready for its next owner" : Capital(purpose);
+    public static string Purpose(string purpose) =>
+        purpose == "handover" ? "Ready for its next owner" : Capital(purpose);
 
     public static string Promised(string when) => $"promised {when}";
 
     public static string NotRead(int count) => count == 1 ? "1 point not read yet" : $"{count} points not read yet";
 
-    public static string NotMarked(int count) => count == 1 ? "1 point read, not marked yet" : $"{count} points read, not marked yet";
+    public static string NotMarked(int count) =>
+        count == 1 ? "1 point read, not marked yet" : $"{count} points read, not marked yet";
 
     public static string ReleasedBy(Release release) => $"Released by {release.Name}";
 
     public static string TimeLeft(TimeSpan left) =>
         left.TotalHours >= 1 ? $"{(int)left.TotalHours} h {left.Minutes} min left" : $"{left.Minutes} min left";
 
-    public static string WaitsToo(TimeSpan waits) => $"and {waits.TotalMinutes:0} min in which something settles or drains";
+    public static string WaitsToo(TimeSpan waits) =>
+        $"and {waits.TotalMinutes:0} min in which something settles or drains";
 
     public static string Minutes(TimeSpan hands) => $"{hands.TotalMinutes:0} min";
 

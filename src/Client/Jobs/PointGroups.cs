@@ -13,7 +13,10 @@ public sealed record PointGroup(string Reach, IReadOnlyList<PointState> Points)
         List<PointGroup> groups = [];
         foreach (var point in points)
         {
-            var reach = point.Point.Reach.Count == 0 ? JobWords.Anywhere : JobWords.Capital(string.Join(", ", point.Point.Reach));
+            var reach =
+                point.Point.Reach.Count == 0
+                    ? JobWords.Anywhere
+                    : JobWords.Capital(string.Join(", ", point.Point.Reach));
             if (groups.Count > 0 && groups[^1].Reach == reach)
                 groups[^1] = groups[^1] with { Points = [.. groups[^1].Points, point] };
             else

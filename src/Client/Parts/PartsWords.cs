@@ -22,7 +22,9 @@ internal static class PartsWords
     public static string TooLong(int digits) => $"At most {digits} digits.";
 
     public static string TooFine(string who, int decimals) =>
-        decimals == 1 ? $"{who}: no more than one digit after the point." : $"{who}: no more than {decimals} digits after the point.";
+        decimals == 1
+            ? $"{who}: no more than one digit after the point."
+            : $"{who}: no more than {decimals} digits after the point.";
 
     public static string More(string step) => $"{step} more";
 

@@ -19,5 +19,8 @@ internal static class TodayWords
 
     public static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
 
-    public static string Holds(int count) => count == 0 ? "ready to go" : count == 1 ? "1 hold" : $"{count} holds";
+    public static string Holds(int count) =>
+        count == 0 ? "ready to go"
+        : count == 1 ? "1 hold"
+        : $"{count} holds";
 }
