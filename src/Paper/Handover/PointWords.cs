@@ -25,7 +25,7 @@ public static class PointWords
     /// <summary>What is permitted or demanded: <c>13 – 32 mm</c>; a level is judged between its marks.</summary>
     public static string Limit(PointState state) =>
         state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? "between the marks"
-        : state.Figure is { } figure ? figure.Short.TrimEnd(" 1", figure.Unit.Symbol == "1")
+        : state.Figure is { } figure ? figure.Short
         : "no figure";
 
     /// <summary>Who demands it; a figure that binds nobody says so.</summary>
