@@ -71,7 +71,4 @@ public static class PointWords
     /// <summary>A reading as people say it; as it was typed where no verdict put it into words.</summary>
     public static string Shown(ReadingTaken reading) =>
         reading.Opinion.Shown is { Length: > 0 } shown ? shown : string.Join(", ", reading.Raw);
-
-    private static string TrimEnd(this string text, string end, bool when) =>
-        when && text.EndsWith(end, StringComparison.Ordinal) ? text[..^end.Length] : text;
 }
