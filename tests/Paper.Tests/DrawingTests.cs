@@ -113,7 +113,7 @@ public sealed class DrawingTests
         var wave = drawing.Shapes.OfType<Loop>().Single().Corners;
         var dots = drawing.Shapes.OfType<Disc>().Where(d => d.Radius is >= 4 and <= 6 && d.Y < 250).ToList();
         Assert.Equal(16, dots.Count);
-        Assert.All(dots, d => Assert.True(wave.Min(c => Math.Hypot(c.X - d.X, c.Y - d.Y)) < 4));
+        Assert.All(dots, d => Assert.True(wave.Min(c => double.Hypot(c.X - d.X, c.Y - d.Y)) < 4));
     }
 
     [Fact]
@@ -126,6 +126,7 @@ public sealed class DrawingTests
     private static string Colourless(string svg) =>
         System.Text.RegularExpressions.Regex.Replace(svg[svg.IndexOf('>')..], "var\\([^)]*\\)", "ink");
 
+    // Capitals and digits of the font are 0.668 em high.
     private static void AssertWithin(Shape shape, Drawing drawing)
     {
         var (left, right, top, bottom) = shape switch
@@ -133,7 +134,7 @@ public sealed class DrawingTests
             Line l => (Math.Min(l.X1, l.X2), Math.Max(l.X1, l.X2), Math.Min(l.Y1, l.Y2), Math.Max(l.Y1, l.Y2)),
             Box b => (b.X, b.X + b.Width, b.Y, b.Y + b.Height),
             Disc d => (d.X - d.Radius, d.X + d.Radius, d.Y - d.Radius, d.Y + d.Radius),
-            Words w => (w.Left, w.Right, w.Y - w.Size, w.Y),
+            Words w => (w.Left, w.Right, w.Y - 0.7 * w.Size, w.Y),
             Loop l => (
                 l.Corners.Min(c => c.X),
                 l.Corners.Max(c => c.X),

@@ -75,7 +75,7 @@ public sealed class HandoverSheetTests
         Assert.Equal(Print(FullJob.Released), Print(FullJob.Released));
         Assert.NotEqual(
             Print(FullJob.Released),
-            HandoverSheet.Pdf(FullJob.Released, Workbench, FullJob.Day.AddDays(1))
+            HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day.AddDays(1))
         );
     }
 
@@ -146,7 +146,10 @@ public sealed class HandoverSheetTests
                     )
             );
         var letters = document.GetPages().Sum(p => p.Letters.Count(l => l.Value == "§"));
-        Assert.Equal((points + 1) * Name(1, nameLength).Count(c => c == '§'), letters);
+        Assert.Equal(
+            Enumerable.Range(0, points).Append(99).Sum(i => Name(i, nameLength).Count(c => c == '§')),
+            letters
+        );
         foreach (var number in Enumerable.Range(1, document.NumberOfPages))
             Assert.Contains($"page{number}of{document.NumberOfPages}", Bare(document.GetPage(number).Text));
     }
@@ -173,7 +176,7 @@ public sealed class HandoverSheetTests
         return name.ToString();
     }
 
-    private static byte[] Print(JobState state) => HandoverSheet.Pdf(state, Workbench, FullJob.Day);
+    private static byte[] Print(JobState state) => HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day);
 
     private static string Text(byte[] pdf)
     {
