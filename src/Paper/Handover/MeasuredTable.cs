@@ -8,10 +8,10 @@ namespace Witnessmark.Paper.Handover;
 internal static class MeasuredTable
 {
     private const double PointAt = 19;
-    private const double LimitAt = 182;
-    private const double FoundAt = 280;
-    private const double RuleAt = 348;
-    private const double LeftAt = 450;
+    private const double LimitAt = 166;
+    private const double FoundAt = 262;
+    private const double RuleAt = 336;
+    private const double LeftAt = 441;
     private const double Gutter = 8;
 
     public static void Write(Pages pages, JobState state)
@@ -59,7 +59,7 @@ internal static class MeasuredTable
             ),
         ];
         if (RuleView.Of(point) is { } view)
-            row.Add(Cell.Of(RuleAt, LeftAt - RuleAt - 12, RuleDrawing.Of(view, RuleSize.Row)));
+            row.Add(Cell.Of(RuleAt, LeftAt - RuleAt - 8, RuleDrawing.Of(view, RuleSize.Row)));
         return row;
     }
 }

@@ -8,9 +8,9 @@ namespace Witnessmark.Paper.Handover;
 internal static class TightenedTable
 {
     private const double FastenerAt = 19;
-    private const double TorqueAt = 182;
-    private const double SetAt = 280;
-    private const double ToolAt = 348;
+    private const double TorqueAt = 166;
+    private const double SetAt = 262;
+    private const double ToolAt = 336;
     private const double Gutter = 8;
 
     public static void Write(Pages pages, JobState state)

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Witnessmark.Bench.Record;
 
@@ -15,10 +16,7 @@ internal static class LogBookCheck
         }
         catch (JsonException broken)
         {
-            // The format's name says that it was one; canonical JSON has no white space, so the name is findable in a torn file.
-            var torn =
-                text.Contains($"\"format\":\"{LogBookFile.Format}\"", StringComparison.Ordinal) || BeginsAsOne(text);
-            return torn && !text.TrimEnd().EndsWith('}')
+            return BeginsAsOne(text)
                 ? new(
                     LogBookWord.Truncated,
                     $"The end of the file is missing: it breaks off after {text.Length} characters."
@@ -31,10 +29,25 @@ internal static class LogBookCheck
         }
     }
 
-    /// <summary>Names stand in their order in canonical JSON, and these come before the format's name.</summary>
-    private static bool BeginsAsOne(string text) =>
-        text.StartsWith("{\"arrived\":", StringComparison.Ordinal)
-        || text.StartsWith("{\"chains\":", StringComparison.Ordinal);
+    /// <summary>Whether everything up to the end is right so far, and names of the format stand first, in their order.</summary>
+    private static bool BeginsAsOne(string text)
+    {
+        if (
+            !text.StartsWith("{\"arrived\":", StringComparison.Ordinal)
+            && !text.StartsWith("{\"chains\":", StringComparison.Ordinal)
+        )
+            return false;
+        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(text), isFinalBlock: false, state: default);
+        try
+        {
+            while (reader.Read()) { }
+            return true;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
 
     private static LogBookFinding Of(JsonElement file)
     {
