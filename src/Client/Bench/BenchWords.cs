@@ -16,7 +16,6 @@ internal static class BenchWords
     public const string NoInstrument = "No instrument chosen";
     public const string With = "Read with";
     public const string Wrench = "Wrench";
-    public const string Choose = "Choose";
     public const string Save = "Save reading";
     public const string SavedHere = "Saved here.";
     public const string BothAgain = "Another reading of both sides";
@@ -70,7 +69,7 @@ internal static class BenchWords
     public const string Low = "Low";
     public const string High = "High";
     public const string Over = "Over";
-    public const string OrPercent = "or type percent between the marks";
+    public const string OrPercent = "Type percent";
 
     public static readonly IReadOnlyList<string> UndoReasons = ["Typed wrong", "Read wrong", "Wrong point"];
 
@@ -92,6 +91,9 @@ internal static class BenchWords
             ReadingKind.Vin => "Number on the frame",
             _ => "Reading",
         };
+
+    public static string ChooseInstrument(ReadingKind kind) =>
+        kind == ReadingKind.Tighten ? "Which wrench?" : "Read with what?";
 
     public static string RoundAt(int at, int all) => $"Reading {at} of {all}";
 
