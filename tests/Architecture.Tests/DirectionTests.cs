@@ -44,7 +44,14 @@ public class DirectionTests
         var result = Types
             .InAssembly(typeof(Handbook.Refusal).Assembly)
             .ShouldNot()
-            .HaveDependencyOnAny("System.IO", "System.Net", "Tomlyn", "PdfSharp", "Microsoft.EntityFrameworkCore", "Witnessmark.Bench")
+            .HaveDependencyOnAny(
+                "System.IO",
+                "System.Net",
+                "Tomlyn",
+                "PdfSharp",
+                "Microsoft.EntityFrameworkCore",
+                "Witnessmark.Bench"
+            )
             .GetResult();
         Assert.Empty(result.FailingTypes?.Select(t => t.FullName) ?? []);
     }
@@ -55,7 +62,14 @@ public class DirectionTests
         var result = Types
             .InAssembly(typeof(Bench.Jobs.JobFold).Assembly)
             .ShouldNot()
-            .HaveDependencyOnAny("System.Net.Http", "System.IO.File", "PdfSharp", "Microsoft.EntityFrameworkCore", "Witnessmark.Paper", "Witnessmark.Ledger")
+            .HaveDependencyOnAny(
+                "System.Net.Http",
+                "System.IO.File",
+                "PdfSharp",
+                "Microsoft.EntityFrameworkCore",
+                "Witnessmark.Paper",
+                "Witnessmark.Ledger"
+            )
             .GetResult();
         Assert.Empty(result.FailingTypes?.Select(t => t.FullName) ?? []);
     }

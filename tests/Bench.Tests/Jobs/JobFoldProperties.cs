@@ -43,7 +43,10 @@ public class JobFoldProperties
             if (state.Release is not null)
                 Assert.All(
                     state.Points.Where(p => p.Point.Safety),
-                    p => Assert.True(p is { Marked: not null, Current.Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close })
+                    p =>
+                        Assert.True(
+                            p is { Marked: not null, Current.Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
+                        )
                 );
     }
 
@@ -61,7 +64,9 @@ public class JobFoldProperties
     private static string WithoutRelease(string picture) => picture[..picture.LastIndexOf('\n')];
 
     private static IEnumerable<JobState> Prefixes(IReadOnlyList<Entry> entries, IReadOnlyList<Entry> first) =>
-        Enumerable.Range(0, entries.Count + 1).Select(n => JobFold.Of(AtWork.Job, [.. first, .. entries.Take(n)], AtWork.Bench));
+        Enumerable
+            .Range(0, entries.Count + 1)
+            .Select(n => JobFold.Of(AtWork.Job, [.. first, .. entries.Take(n)], AtWork.Bench));
 
     // a job in which all is well, so that releases do happen among the random entries that follow
     private static readonly IReadOnlyList<Entry> Complete = AllDone().Entries;
