@@ -6,8 +6,13 @@ namespace Witnessmark.Handbook.Catalogue;
 /// <summary>The contract of <c>chain-adjustment</c>.</summary>
 internal static class ChainAdjustmentContract
 {
-    private static readonly Input<double> TurnsMade = Take.Number("turns", "turns made so far on both adjusters");
-    private static readonly Input<Length> Slack = Take.Positive<Length>("slack", "slack read there");
+    private static readonly Input<double> TurnsMade = Take.Number(
+        "turns",
+        "turns made so far on both adjusters",
+        -1000,
+        1000
+    );
+    private static readonly Input<Length> Slack = DriveInputs.SlackAboveZero("slack", "slack read there");
     private static readonly Input<Trial[]> Trials = Take.Objects(
         "trials",
         "readings at known turns, in order",
@@ -15,9 +20,9 @@ internal static class ChainAdjustmentContract
         g => new Trial(new Turns(g.Of(TurnsMade)), g.Of(Slack)),
         2
     );
-    private static readonly Input<Length> Target = Take.Positive<Length>("target", "slack wanted").OrNothing();
+    private static readonly Input<Length> Target = DriveInputs.SlackAboveZero("target", "slack wanted").OrNothing();
     private static readonly Input<Length> Min = Take.Quantity<Length>("min", "smallest permitted slack");
-    private static readonly Input<Length> Max = Take.Positive<Length>("max", "largest permitted slack");
+    private static readonly Input<Length> Max = DriveInputs.SlackAboveZero("max", "largest permitted slack");
     private static readonly Input<(Length Min, Length Max)> LimitGiven = Take.Object(
             "limit",
             "taken for the target when none is given: √((min²+max²)/2)",
@@ -25,7 +30,7 @@ internal static class ChainAdjustmentContract
             g => (g.Of(Min), g.Of(Max))
         )
         .OrNothing();
-    private static readonly Input<Length> SlackUncertainty = Take.Positive<Length>(
+    private static readonly Input<Length> SlackUncertainty = DriveInputs.SlackAboveZero(
         "slackUncertainty",
         "one standard deviation of a slack reading"
     );
@@ -50,6 +55,10 @@ internal static class ChainAdjustmentContract
                 new("tautAfter", "turn", "from the last trial"),
                 new("target", "mm", "slack aimed at"),
                 new("chiSquare", "1", "of three trials or more"),
+                new("turnsLow", "turn", "fewest turns to the target, 95 %; the step to make first"),
+                new("turnsHigh", "turn", "most turns to the target, 95 %"),
+                new("consistent", "true or false", "three trials or more: whether they lie on one line, at 1 %"),
+                new("suspect", "count", "position from 0 of the one trial off the line of the others"),
             ],
             Adjust
         );
@@ -62,20 +71,26 @@ internal static class ChainAdjustmentContract
             given.Of(SlackUncertainty),
             given.Of(FlatsPerTurn)
         );
-        return Reply.To(
-            answer,
-            r =>
-                new Gives()
-                    .With("law", r.Law, "mm²/turn")
-                    .With("turns", r.Turns, "turn")
-                    .With("flats", r.Flats, "flat")
-                    .With("expected", r.Expected, "mm")
-                    .With("turnsUncertainty", r.TurnsUncertainty, "turn")
-                    .With("expectedUncertainty", r.ExpectedUncertainty, "mm")
-                    .With("tautAfter", r.TautAfter, "turn")
-                    .With("target", r.Target, "mm")
-                    .With("chiSquare", r.ChiSquare, "1")
-        );
+        return Reply.To(answer, Written);
+    }
+
+    private static Gives Written(Remaining r)
+    {
+        var gives = new Gives()
+            .With("law", r.Law, "mm²/turn")
+            .With("turns", r.Turns, "turn")
+            .With("flats", r.Flats, "flat")
+            .With("expected", r.Expected, "mm")
+            .With("turnsUncertainty", r.TurnsUncertainty, "turn")
+            .With("expectedUncertainty", r.ExpectedUncertainty, "mm")
+            .With("tautAfter", r.TautAfter, "turn")
+            .With("target", r.Target, "mm")
+            .With("chiSquare", r.ChiSquare, "1")
+            .With("turnsLow", r.TurnsLow, "turn")
+            .With("turnsHigh", r.TurnsHigh, "turn");
+        if (r.Consistent is { } consistent)
+            gives.With("consistent", consistent);
+        return r.Suspect is { } suspect ? gives.With("suspect", suspect) : gives;
     }
 
     private static Length Aim(Given given)
