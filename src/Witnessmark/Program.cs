@@ -1,4 +1,14 @@
 using System.CommandLine;
+using System.Text;
+using Witnessmark.Calc;
+using Witnessmark.Judge;
 
-var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.");
-return root.Parse(args).Invoke();
+Console.OutputEncoding = Encoding.UTF8;
+var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
+{
+    CalcCommand.Create(),
+    JudgeCommand.Create(),
+};
+var parsed = root.Parse(args);
+var ended = parsed.Invoke();
+return parsed.Errors.Count > 0 ? ExitCode.Malformed : ended;

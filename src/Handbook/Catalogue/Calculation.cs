@@ -34,6 +34,10 @@ public sealed record Calculation(
         {
             return Reply.Wrong(malformed.Message);
         }
+        catch (InvalidOperationException) when (BrokenText.In(given))
+        {
+            return Reply.Wrong(BrokenText.Complaint);
+        }
     }
 }
 
@@ -45,6 +49,21 @@ public sealed record Reply(JsonObject? Outputs, Refusal? Refusal, string? Malfor
 {
     /// <summary>The outputs.</summary>
     public static implicit operator Reply(Gives gives) => new(gives.Json, null, null);
+
+    /// <summary>
+    /// The outputs; a refusal beside those that still hold; or <c>wrong</c> alone. The one form in which it leaves the program.
+    /// </summary>
+    public JsonObject ToJson()
+    {
+        if (Malformed is not null)
+            return new() { ["wrong"] = Malformed };
+        if (Refusal is null)
+            return Outputs!;
+        var json = new JsonObject { ["refused"] = Refusal.Key, ["because"] = Refusal.Because };
+        foreach (var (name, value) in Outputs!)
+            json.Add(name, value?.DeepClone());
+        return json;
+    }
 
     /// <summary>A malformed request.</summary>
     public static Reply Wrong(string message) => new(null, null, message);

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Witnessmark.Handbook.Catalogue;
 
 /// <summary>All calculations of the handbook, by name.</summary>
@@ -6,22 +8,40 @@ public static class Calculations
     /// <summary>In the order of the chapters.</summary>
     public static IReadOnlyList<Calculation> All { get; } =
     [
+        // Measuring
         ReadingContract.Calculation,
         VerdictContract.Calculation,
+        // FinalDrive
         ChainSlackContract.Calculation,
         ChainAdjustmentContract.Calculation,
         ChainTravelContract.Calculation,
         ChainRoundContract.Calculation,
+        AxleAlignmentContract.Calculation,
+        AxleDifferenceContract.Calculation,
+        AxleNutShiftContract.Calculation,
         ChainLengthContract.Calculation,
         ChainWearContract.Calculation,
         ToothHuntingContract.Calculation,
         RoadSpeedContract.Calculation,
+        // Fasteners
+        TorqueSettingContract.Calculation,
         TorqueToolContract.Calculation,
         BoltPreloadContract.Calculation,
         TighteningOrderContract.Calculation,
         AngleTighteningContract.Calculation,
+        // Fluids
+        OilFirstFillContract.Calculation,
+        OilTopUpContract.Calculation,
+        // Tyres
+        TyreDateContract.Calculation,
+        // Controls
+        CableFreePlayContract.Calculation,
+        // Identity
+        VinContract.Calculation,
     ];
 
+    private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);
+
     /// <summary>The calculation of that name, or null.</summary>
-    public static Calculation? Named(string name) => All.FirstOrDefault(c => c.Name == name);
+    public static Calculation? Named(string name) => ByName.GetValueOrDefault(name);
 }

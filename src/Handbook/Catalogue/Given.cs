@@ -14,16 +14,19 @@ public sealed class Given
     {
         if (element.ValueKind != JsonValueKind.Object)
             throw new MalformedGiven(path, Found(element), "an object with the keys " + Names(inputs));
-        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var seen = 0UL;
         foreach (var property in element.EnumerateObject())
         {
-            if (!inputs.Any(i => i.Name == property.Name))
+            var index = IndexOf(inputs, property);
+            if (index < 0)
                 throw new MalformedGiven(At(path, property.Name), "unknown key", Names(inputs));
-            if (!seen.Add(property.Name))
+            if ((seen & (1UL << index)) != 0)
                 throw new MalformedGiven(At(path, property.Name), "given twice", "each key once");
+            seen |= 1UL << index;
         }
-        if (inputs.FirstOrDefault(i => !i.Optional && !seen.Contains(i.Name)) is { } missing)
-            throw new MalformedGiven(At(path, missing.Name), "missing", missing.Kind);
+        for (var i = 0; i < inputs.Count; i++)
+            if (!inputs[i].Optional && (seen & (1UL << i)) == 0)
+                throw new MalformedGiven(At(path, inputs[i].Name), "missing", inputs[i].Kind);
         this.element = element;
         this.path = path;
     }
@@ -41,6 +44,15 @@ public sealed class Given
 
     /// <summary>A complaint about one key, for rules that reach over several.</summary>
     public MalformedGiven Wrong(string name, string found, string allowed) => new(At(path, name), found, allowed);
+
+    // 64 keys are more than any contract has; a set for each object of a list costs more than the calculation
+    private static int IndexOf(IReadOnlyList<Input> inputs, JsonProperty property)
+    {
+        for (var i = 0; i < inputs.Count; i++)
+            if (property.NameEquals(inputs[i].Name))
+                return i;
+        return -1;
+    }
 
     internal static string At(string path, string name) => path.Length == 0 ? name : $"{path}.{name}";
 

@@ -58,6 +58,13 @@ public sealed class Gives
     }
 
     /// <summary>A quantity on its own, for lists.</summary>
+    /// <exception cref="MalformedGiven">The value is not finite: numbers beyond all workshop sense went in.</exception>
     public static JsonObject Quantity(double value, string unit) =>
-        new() { ["value"] = JsonValue.Create(value), ["unit"] = JsonValue.Create(unit) };
+        double.IsFinite(value)
+            ? new() { ["value"] = JsonValue.Create(value), ["unit"] = JsonValue.Create(unit) }
+            : throw new MalformedGiven(
+                "",
+                "the result overflows",
+                "numbers whose squares and quotients can still be written"
+            );
 }

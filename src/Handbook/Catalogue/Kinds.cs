@@ -10,7 +10,8 @@ internal static class Kinds
     public static string Of(Dimension dimension)
     {
         var units = UnitTable.Measuring(dimension).Select(u => u.Symbol).ToArray();
-        return $"text with a unit, e.g. \"1 {units[0]}\"" + (units.Length == 1 ? "" : $" ({string.Join(", ", units)})");
+        var usual = dimension == Dimension.Number ? "%" : units[0];
+        return $"text with a unit, e.g. \"1 {usual}\"" + (units.Length == 1 ? "" : $" ({string.Join(", ", units)})");
     }
 
     public static string Number(double min, double max) =>

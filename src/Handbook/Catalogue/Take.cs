@@ -36,16 +36,28 @@ public static class Take
             (e, path) =>
             {
                 var written = Text(e, path, kind);
-                return written.Unit.Dimension == T.Dimension && allowed(written.Base)
+                return written.Unit.Dimension == T.Dimension && double.IsFinite(written.Base) && allowed(written.Base)
                     ? T.OfBase(written.Base)
                     : throw new MalformedGiven(path, Given.Found(e), kind);
             }
         );
     }
 
-    /// <summary>A quantity of any dimension, in the unit that came in.</summary>
+    /// <summary>A quantity of any dimension, in the unit that came in; a length may be zero but not negative.</summary>
     public static Input<Written> Any(string name, string meaning) =>
-        new(name, AnyKind, meaning, (e, path) => Text(e, path, AnyKind));
+        new(
+            name,
+            AnyKind,
+            meaning,
+            (e, path) =>
+            {
+                var written = Text(e, path, AnyKind);
+                return
+                    double.IsFinite(written.Base) && !(written.Unit.Dimension == Dimension.Length && written.Value < 0)
+                    ? written
+                    : throw new MalformedGiven(path, Given.Found(e), AnyKind);
+            }
+        );
 
     /// <summary>A pure number as a JSON number.</summary>
     public static Input<double> Number(
@@ -170,7 +182,7 @@ public static class Take
         };
     }
 
-    private const string AnyKind = "quantity, e.g. \"50 mm\"";
+    private const string AnyKind = "text with a unit, e.g. \"50 mm\"; a length zero or more";
 
     private static Written Text(JsonElement e, string path, string kind)
     {

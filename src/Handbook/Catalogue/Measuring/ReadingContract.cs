@@ -53,12 +53,12 @@ internal static class ReadingContract
             SameUnit.NotNegative(
                 given,
                 "instrument.resolution",
-                SameUnit.InUnit(given, "instrument.resolution", tool.Resolution, unit)
+                SameUnit.Width(given, "instrument.resolution", tool.Resolution, unit)
             ),
             SameUnit.NotNegative(
                 given,
                 "instrument.permissibleError",
-                SameUnit.InUnit(given, "instrument.permissibleError", tool.PermissibleError, unit)
+                SameUnit.Width(given, "instrument.permissibleError", tool.PermissibleError, unit)
             )
         );
         var read = given.Has(Values)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Handbook.Catalogue;
@@ -17,5 +18,5 @@ internal static class SameUnit
             : throw given.Wrong(key, $"\"{written}\"", $"a quantity that can be given in {unit}");
 
     public static double NotNegative(Given given, string key, double value) =>
-        value >= 0 ? value : throw given.Wrong(key, $"{value}", "zero or more");
+        value >= 0 ? value : throw given.Wrong(key, value.ToString("R", CultureInfo.InvariantCulture), "zero or more");
 }

@@ -60,7 +60,7 @@ internal static class VerdictContract
             throw given.Wrong("limit", "min above max", "the ends in order");
         var confidence = given.Of(Confidence);
         if (confidence is 0.5 or 1)
-            throw given.Wrong("confidence", $"{confidence}", "above 0.5 and below 1");
+            throw given.Wrong("confidence", confidence is 1 ? "1" : "0.5", "above 0.5 and below 1");
         var u = SameUnit.NotNegative(
             given,
             "standardUncertainty",

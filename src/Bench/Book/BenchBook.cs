@@ -1,0 +1,12 @@
+namespace Witnessmark.Bench.Book;
+
+/// <summary>The catalogue of points, and which of them each purpose takes in which order.</summary>
+/// <param name="Points">By id.</param>
+/// <param name="Purposes">Point ids in bench order, by purpose.</param>
+public sealed record BenchBook(
+    IReadOnlyDictionary<string, Point> Points,
+    IReadOnlyDictionary<string, IReadOnlyList<PlannedPoint>> Purposes
+);
+
+/// <summary>A point in a plan with the reason why it is there.</summary>
+public sealed record PlannedPoint(string Point, string Why);

@@ -1,0 +1,68 @@
+using System.Globalization;
+using Witnessmark.Handbook.Measuring;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Figures;
+
+/// <summary>What kind of demand a figure is.</summary>
+public enum FigureKind
+{
+    /// <summary>From one value to another.</summary>
+    Range,
+
+    /// <summary>At least.</summary>
+    Min,
+
+    /// <summary>At most.</summary>
+    Max,
+
+    /// <summary>A target with a tolerance either side.</summary>
+    Target,
+
+    /// <summary>A tightening torque, with a tolerance where the maker gives one.</summary>
+    Torque,
+
+    /// <summary>A capacity or another amount that judges nothing by itself.</summary>
+    Amount,
+}
+
+/// <summary>A number that a maker, a law or common practice demands.</summary>
+/// <param name="Key"><c>chain.slack</c>.</param>
+/// <param name="Kind">What kind of demand.</param>
+/// <param name="Unit">The unit it is printed in; every number below is in it.</param>
+/// <param name="Min">Lower end; the target less its tolerance; null when open.</param>
+/// <param name="Max">Upper end; the target with its tolerance; null when open.</param>
+/// <param name="Value">The target, torque or amount; null for a limit.</param>
+/// <param name="AsPrinted">As it stands in the sheet: <c>13 to 32 mm</c>.</param>
+/// <param name="Also">The same in another unit as printed beside it, or null.</param>
+/// <param name="When">Conditions it holds under, or null.</param>
+/// <param name="Origin">Where it comes from.</param>
+public sealed record Figure(
+    string Key,
+    FigureKind Kind,
+    Unit Unit,
+    double? Min,
+    double? Max,
+    double? Value,
+    string AsPrinted,
+    string? Also,
+    string? When,
+    Origin Origin
+)
+{
+    /// <summary>The limit that it sets, in its unit; null when it sets none.</summary>
+    public Limit? Limit => Min is null && Max is null ? null : new Limit(Min, Max);
+
+    /// <summary>Short, for tables: <c>13 – 32 mm</c>, <c>≥ 1.5 mm</c>, <c>110 N·m</c>.</summary>
+    public string Short =>
+        Kind switch
+        {
+            FigureKind.Range => $"{Number(Min)} – {Number(Max)} {Unit}",
+            FigureKind.Min => $"≥ {Number(Min)} {Unit}",
+            FigureKind.Max => $"≤ {Number(Max)} {Unit}",
+            FigureKind.Target => $"{Number(Value)} ± {Number(Max - Value)} {Unit}",
+            _ => $"{Number(Value)} {Unit}",
+        };
+
+    private static string Number(double? value) => (value ?? 0).ToString("0.######", CultureInfo.InvariantCulture);
+}

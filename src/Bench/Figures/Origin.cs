@@ -1,0 +1,31 @@
+namespace Witnessmark.Bench.Figures;
+
+/// <summary>Where a figure comes from.</summary>
+public enum OriginKind
+{
+    Maker,
+    Law,
+    Standard,
+    Shop,
+    CommonPractice,
+}
+
+/// <summary>The origin of a figure with its place: <c>maker: handbook p. 87</c>.</summary>
+/// <param name="Kind">Who demands it.</param>
+/// <param name="Place">Document and page, jurisdiction and clause, or the standard's number; empty for shop and common practice.</param>
+public sealed record Origin(OriginKind Kind, string Place)
+{
+    /// <summary>A figure that is not the maker's, the law's or a standard's says so each time it is shown.</summary>
+    public bool Binding => Kind is OriginKind.Maker or OriginKind.Law or OriginKind.Standard;
+
+    /// <summary>Who allows or demands it, as the subject of a sentence: <c>the maker</c>.</summary>
+    public string Who =>
+        Kind switch
+        {
+            OriginKind.Maker => "the maker",
+            OriginKind.Law => "the law",
+            OriginKind.Standard => "the standard",
+            OriginKind.Shop => "the workshop (not the maker)",
+            _ => "common practice (not the maker)",
+        };
+}

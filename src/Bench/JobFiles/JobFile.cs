@@ -1,0 +1,80 @@
+using System.Globalization;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Toml;
+
+namespace Witnessmark.Bench.JobFiles;
+
+/// <summary>A whole job as a file people write: the head, then the steps in the order they were taken.</summary>
+public static class JobFile
+{
+    /// <summary>The device that a job file counts as.</summary>
+    public const string Device = "job-file";
+
+    /// <summary>The entries of the job; what is wrong with the file goes to the mistakes, all of it at once.</summary>
+    public static IReadOnlyList<Entry> Entries(TomlTable root, JobHeader header, Workbench bench)
+    {
+        var job = root.Table("job");
+        var machine = bench.Workshop.Machines.GetValueOrDefault(header.Machine);
+        if (machine is null && header.Machine.Length > 0)
+            job.Wrong(
+                "machine",
+                $"there is no machine \"{header.Machine}\" in the shop",
+                Nearest.InWords(header.Machine, [.. bench.Workshop.Machines.Keys])
+            );
+        var plan = bench.Book.Purposes.GetValueOrDefault(header.Purpose);
+        if (plan is null && header.Purpose.Length > 0)
+            job.Wrong(
+                "purpose",
+                $"there is no purpose \"{header.Purpose}\" in the book",
+                Nearest.InWords(header.Purpose, [.. bench.Book.Purposes.Keys])
+            );
+        var drafts = new Drafts(header, bench.Workshop.Id);
+        if (machine is null || plan is null || bench.Newest(machine.Sheet) is not { } sheet)
+        {
+            root.NoOtherKeys();
+            return [];
+        }
+        drafts.Add(
+            EntryKind.Arrival,
+            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)
+        );
+        foreach (var step in root.TableList("steps"))
+            JobStep.Read(
+                step,
+                [.. plan.Select(p => bench.Book.Points[p.Point])],
+                bench,
+                machine,
+                sheet,
+                header.Day,
+                drafts
+            );
+        root.NoOtherKeys();
+        return drafts.Sealed;
+    }
+}
+
+/// <summary>Numbers and seals facts as they come out of a job file.</summary>
+internal sealed class Drafts(JobHeader header, string shop)
+{
+    private readonly List<Entry> entries = [];
+
+    public IReadOnlyList<Entry> Sealed => entries;
+
+    public void Add(string kind, System.Text.Json.JsonElement body)
+    {
+        var seq = entries.Count + 1;
+        var draft = new EntryDraft(
+            string.Create(CultureInfo.InvariantCulture, $"{header.Number}-{seq}"),
+            shop,
+            header.Number,
+            kind,
+            body,
+            null,
+            null,
+            header.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            header.Technician
+        );
+        entries.Add(Record.Entries.Sealed(draft, JobFile.Device, 1, seq, entries.LastOrDefault()?.Hash));
+    }
+}

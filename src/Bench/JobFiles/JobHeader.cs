@@ -1,0 +1,54 @@
+using Witnessmark.Bench.Toml;
+
+namespace Witnessmark.Bench.JobFiles;
+
+/// <summary>The head of a job file: where the workshop's files lie and what the job is.</summary>
+/// <param name="Shop">Path of shop.toml, from the job file.</param>
+/// <param name="Sheets">Folder of the figure sheets, from the job file.</param>
+/// <param name="Book">Folder of the bench book from the job file, or null for the one that comes with the program.</param>
+/// <param name="Number">The job's number.</param>
+/// <param name="Machine">Id of the machine in shop.toml.</param>
+/// <param name="Purpose">A purpose of the bench book.</param>
+/// <param name="Technician">Who worked.</param>
+/// <param name="Day">When.</param>
+/// <param name="Promised">When the machine is to be collected, or null.</param>
+public sealed record JobHeader(
+    string Shop,
+    string Sheets,
+    string? Book,
+    string Number,
+    string Machine,
+    string Purpose,
+    string Technician,
+    DateOnly Day,
+    string? Promised
+)
+{
+    /// <summary>Reads the head; what is wrong with it goes to the mistakes.</summary>
+    public static JobHeader Read(TomlTable root)
+    {
+        var files = root.Table("files");
+        var job = root.Table("job");
+        var header = new JobHeader(
+            files.Text("shop"),
+            files.Text("sheets"),
+            files.TextOrNothing("book"),
+            job.Text("number"),
+            job.Text("machine"),
+            job.Text("purpose"),
+            job.Text("technician"),
+            job.DayOrNothing("day") ?? Missing(job),
+            job.TextOrNothing("promised")
+        );
+        files.NoOtherKeys();
+        job.NoOtherKeys();
+        return header;
+    }
+
+    private static DateOnly Missing(TomlTable job)
+    {
+        if (!job.Has("day"))
+            job.Wrong("day", "\"day\" is missing", "day = a day such as 2026-03-31, without quotes");
+        return default;
+    }
+}

@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Text.Json;
+using Witnessmark.Bench.Judging;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>An entry's body says something that this program does not understand. It is kept all the same.</summary>
+internal sealed class NotUnderstood(string why) : Exception(why);
+
+/// <summary>Reads the keys of a body; whatever is not of the expected form is not understood.</summary>
+internal readonly struct Body(JsonElement element)
+{
+    public string Text(string name) => TextOrNone(name) ?? throw Missing(name, "text");
+
+    public string? TextOrNone(string name) =>
+        Find(name) is not { } found ? null
+        : found.ValueKind == JsonValueKind.String ? found.GetString()
+        : throw Missing(name, "text");
+
+    public int Whole(string name) =>
+        Find(name) is { ValueKind: JsonValueKind.Number } found && found.TryGetInt32(out var whole)
+            ? whole
+            : throw Missing(name, "a whole number");
+
+    public IReadOnlyList<string> Texts(string name) =>
+        Find(name) is { ValueKind: JsonValueKind.Array } found
+        && found.EnumerateArray().All(e => e.ValueKind == JsonValueKind.String)
+            ? [.. found.EnumerateArray().Select(e => e.GetString()!)]
+            : throw Missing(name, "a list of text");
+
+    public IReadOnlyList<string> TextsOrNone(string name) => Find(name) is null ? [] : Texts(name);
+
+    public IEnumerable<Body> Objects(string name) =>
+        Find(name) is { ValueKind: JsonValueKind.Array } found
+            ? [.. found.EnumerateArray().Select(e => new Body(e))]
+            : throw Missing(name, "a list");
+
+    /// <summary>Decimal text, as everything that was typed.</summary>
+    public double? NumberOrNone(string name) =>
+        TextOrNone(name) is not { } text ? null
+        : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+        && double.IsFinite(number)
+            ? number
+        : throw new NotUnderstood($"{name}: \"{text}\" is not a number");
+
+    public double? LitresOrNone(string name) =>
+        TextOrNone(name) is not { } text
+            ? null
+            : RawValue.In(text, UnitTable.Named("L"), out var why) ?? throw new NotUnderstood($"{name}: {why}");
+
+    private JsonElement? Find(string name) =>
+        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var found) ? found : null;
+
+    private static NotUnderstood Missing(string name, string wanted) => new($"{name}: {wanted} is missing");
+}

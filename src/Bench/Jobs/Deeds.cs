@@ -1,0 +1,78 @@
+using System.Globalization;
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Judging;
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Wording;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>Readings, judged, and corrections, in order.</summary>
+internal static class Deeds
+{
+    public static IReadOnlyList<Deed> Of(
+        IReadOnlyList<Fact> live,
+        Opening opening,
+        Workbench bench,
+        List<(Entry, string)> notUnderstood
+    )
+    {
+        List<Deed> deeds = [];
+        foreach (var fact in live.Where(f => f is ReadingFact or CorrectionFact))
+        {
+            var (deed, why) = opening.Point(fact.Point) is { } point
+                ? Done(fact, point, opening, bench)
+                : (null, $"\"{fact.Point}\" is no point of this job");
+            if (deed is not null)
+                deeds.Add(deed);
+            else
+                notUnderstood.Add((fact.Entry, why!));
+        }
+        return deeds;
+    }
+
+    /// <summary>Whether a deed moves what its neighbours were read at: a reading is no work, a correction, a tightening or a filling is.</summary>
+    public static bool IsWork(this Deed deed) =>
+        deed is WasCorrected
+        || deed.Point.Reading.Kind is ReadingKind.Tighten or ReadingKind.Done or ReadingKind.Amount;
+
+    public static Entry Entry(this Deed deed) =>
+        deed switch
+        {
+            WasRead read => read.Reading.Entry,
+            WasCorrected corrected => corrected.Correction.Entry,
+            _ => throw new ArgumentOutOfRangeException(nameof(deed), deed, null),
+        };
+
+    private static (Deed? Deed, string? Why) Done(Fact fact, Point point, Opening opening, Workbench bench)
+    {
+        if (fact is CorrectionFact correction)
+            return (new WasCorrected(point, Made(correction, point)), null);
+        var reading = (ReadingFact)fact;
+        var instrument = reading.Instrument is { } id ? bench.Workshop.Instruments.GetValueOrDefault(id) : null;
+        if (reading.Instrument is not null && instrument is null)
+            return (null, $"the instrument \"{reading.Instrument}\" is not known here");
+        var (opinion, why) = Judge.Reading(
+            new(
+                point,
+                opening.Figure(point),
+                opening.Arrival.Machine,
+                reading.Raw,
+                reading.Places,
+                instrument,
+                Day(reading.Entry.At)
+            )
+        );
+        return opinion is null
+            ? (null, why)
+            : (new WasRead(point, new(reading.Entry, reading.Raw, reading.Places, instrument, opinion)), null);
+    }
+
+    private static CorrectionMade Made(CorrectionFact fact, Point point) =>
+        new(fact.Entry, fact.Left, fact.Right, fact.AddedLitres, CorrectionWords.Of(fact, point));
+
+    private static DateOnly? Day(string at) =>
+        DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
+            ? DateOnly.FromDateTime(time.DateTime)
+            : null;
+}

@@ -1,0 +1,115 @@
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>An entry whose body was understood.</summary>
+/// <param name="Entry">The entry.</param>
+public abstract record Fact(Entry Entry)
+{
+    /// <summary>The point it is about; empty for facts about the whole job.</summary>
+    public string Point { get; init; } = "";
+}
+
+/// <summary>The job was opened.</summary>
+public sealed record ArrivalFact(
+    Entry Entry,
+    string Machine,
+    string Sheet,
+    int Revision,
+    string Purpose,
+    IReadOnlyList<(string Point, string Why)> Points,
+    string? Promised
+) : Fact(Entry);
+
+/// <summary>Something was read.</summary>
+public sealed record ReadingFact(
+    Entry Entry,
+    IReadOnlyList<string> Raw,
+    IReadOnlyList<string> Places,
+    string? Instrument
+) : Fact(Entry);
+
+/// <summary>Something was corrected.</summary>
+public sealed record CorrectionFact(Entry Entry, double? Left, double? Right, double? AddedLitres, string? Did)
+    : Fact(Entry);
+
+/// <summary>A point was marked.</summary>
+public sealed record MarkFact(Entry Entry) : Fact(Entry);
+
+/// <summary>A point was left as it is.</summary>
+public sealed record LeftFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>Somebody noted something.</summary>
+public sealed record NoteFact(Entry Entry, string Text) : Fact(Entry);
+
+/// <summary>An entry was taken back.</summary>
+public sealed record StrikeFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>The job was signed.</summary>
+public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
+
+/// <summary>Reads the bodies of entries.</summary>
+public static class Facts
+{
+    /// <summary>The fact, or why the entry says nothing that is understood.</summary>
+    public static (Fact? Fact, string? Why) Of(Entry entry)
+    {
+        try
+        {
+            return (Read(entry, new Body(entry.Body)), null);
+        }
+        catch (NotUnderstood notUnderstood)
+        {
+            return (null, notUnderstood.Message);
+        }
+    }
+
+    private static Fact Read(Entry entry, Body body) =>
+        entry.Kind switch
+        {
+            EntryKind.Arrival => Arrival(entry, body),
+            EntryKind.Reading => new ReadingFact(
+                entry,
+                body.Texts("raw"),
+                body.TextsOrNone("places"),
+                body.TextOrNone("with")
+            )
+            {
+                Point = body.Text("point"),
+            },
+            EntryKind.Correction => Correction(entry, body),
+            EntryKind.Mark => new MarkFact(entry) { Point = body.Text("point") },
+            EntryKind.Left => new LeftFact(entry, body.Text("why")) { Point = body.Text("point") },
+            EntryKind.Note => new NoteFact(entry, body.Text("text")) { Point = body.TextOrNone("point") ?? "" },
+            EntryKind.Strike when entry.Strikes is not null => new StrikeFact(entry, body.Text("why")),
+            EntryKind.Strike => throw new NotUnderstood("a strike that names no entry"),
+            EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
+            _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
+        };
+
+    private static ArrivalFact Arrival(Entry entry, Body body) =>
+        new(
+            entry,
+            body.Text("machine"),
+            body.Text("sheet"),
+            body.Whole("revision"),
+            body.Text("purpose"),
+            [.. body.Objects("points").Select(p => (p.Text("point"), p.Text("why")))],
+            body.TextOrNone("promised")
+        );
+
+    private static CorrectionFact Correction(Entry entry, Body body)
+    {
+        var both = body.NumberOrNone("turns");
+        return new(
+            entry,
+            both ?? body.NumberOrNone("left"),
+            both ?? body.NumberOrNone("right"),
+            body.LitresOrNone("added"),
+            body.TextOrNone("did")
+        )
+        {
+            Point = body.Text("point"),
+        };
+    }
+}

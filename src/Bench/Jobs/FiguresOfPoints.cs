@@ -1,0 +1,92 @@
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Toml;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>Whether each point finds the figure that judges it, and whether it can judge it.</summary>
+internal static class FiguresOfPoints
+{
+    public static void Check(BenchBookFile book, IReadOnlyList<SheetRead> sheets, Mistakes mistakes)
+    {
+        var planned = book.Purposes.Values.SelectMany(p => p.Plan).Select(p => p.Point).ToHashSet();
+        var newest = sheets.GroupBy(s => s.Sheet.Id).Select(g => g.MaxBy(s => s.Sheet.Revision)!).ToArray();
+        foreach (var point in book.Points.Values)
+        {
+            Provable(point);
+            SomewhereInASheet(point, sheets);
+            foreach (var sheet in newest.Where(s => point.Point.Drive is null || point.Point.Drive == s.Sheet.Drive))
+                InSheet(point, sheet, planned.Contains(point.Point.Id), mistakes);
+        }
+    }
+
+    /// <summary>A safety point that is measured holds the job until a figure proves it; without one it would hold for ever.</summary>
+    private static void Provable(PointRead point)
+    {
+        if (point.Point is { Safety: true, JudgedBy: null, Reading.Kind: var kind } && IsJudgedByNumber(kind))
+            point.Table.Mistakes.Add(
+                point.Table.Place,
+                $"safety point \"{point.Point.Id}\" is measured and no figure judges it",
+                "judged-by = the key of a figure"
+            );
+    }
+
+    private static void SomewhereInASheet(PointRead point, IReadOnlyList<SheetRead> sheets)
+    {
+        if (point.Point.JudgedBy is not { Length: > 0 } key || sheets.Any(s => s.Declared.Contains(key)))
+            return;
+        point.Table.Wrong(
+            "judged-by",
+            $"no figure sheet has a figure \"{key}\"",
+            Nearest.InWords(key, [.. sheets.SelectMany(s => s.Declared).Distinct()])
+        );
+    }
+
+    private static void InSheet(PointRead point, SheetRead sheet, bool planned, Mistakes mistakes)
+    {
+        if (point.Point.JudgedBy is not { Length: > 0 } key)
+            return;
+        if (!sheet.Declared.Contains(key))
+        {
+            if (planned)
+                mistakes.Add(
+                    sheet.File.Root.At("sheet"),
+                    $"{sheet.File.Name} has no figure \"{key}\", by which point \"{point.Point.Id}\" is judged",
+                    $"a table [figures.\"{key}\"]"
+                );
+        }
+        else if (
+            sheet.Sheet.Figures.GetValueOrDefault(key) is { } figure
+            && DimensionOf(point.Point.Reading) is { } dimension
+        )
+            Judges(point, sheet, figure, dimension, mistakes);
+    }
+
+    private static void Judges(PointRead point, SheetRead sheet, Figure figure, Dimension dimension, Mistakes mistakes)
+    {
+        var at = sheet.File.Root.Table("figures").At(figure.Key);
+        if (figure.Unit.Dimension != dimension)
+            mistakes.Add(
+                at,
+                $"figure \"{figure.Key}\" is in {figure.Unit}, but point \"{point.Point.Id}\", which it judges, is read in {ReadIn(point.Point.Reading)}",
+                "a unit of that kind"
+            );
+        else if (figure.Limit is null && figure.Kind != FigureKind.Torque)
+            mistakes.Add(
+                at,
+                $"figure \"{figure.Key}\" is an amount and sets no limit, but point \"{point.Point.Id}\" is judged by it",
+                "range, min, max or target"
+            );
+    }
+
+    private static bool IsJudgedByNumber(ReadingKind kind) =>
+        kind != ReadingKind.Amount
+        && (ReadingTable.HasUnit(kind) || kind is ReadingKind.Level or ReadingKind.Tighten or ReadingKind.TyreDate);
+
+    private static Dimension? DimensionOf(ReadingForm reading) =>
+        reading.Kind == ReadingKind.TyreDate ? Dimension.Duration : reading.Unit?.Dimension;
+
+    private static string ReadIn(ReadingForm reading) =>
+        reading.Kind == ReadingKind.TyreDate ? "day" : $"{reading.Unit}";
+}

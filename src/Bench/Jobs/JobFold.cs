@@ -1,0 +1,78 @@
+using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>
+/// The state of a job from its entries. Pure: the same set of entries gives the same state in whatever order they came,
+/// because the entries are first put into their causal order.
+/// </summary>
+public static class JobFold
+{
+    /// <summary>Folds the entries of one job; those of other jobs are passed over.</summary>
+    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench)
+    {
+        var ordered = CausalOrder.Of(entries.Where(e => e.Job == job));
+        List<(Entry, string)> notUnderstood = [];
+        var facts = Understood(ordered, notUnderstood);
+        var live = Strikes.Live(facts);
+        if (Opening(live, bench, notUnderstood) is not { } opening)
+            return new(
+                job,
+                null,
+                [],
+                [new(null, Stripe.Unread, "The job has not been opened.")],
+                null,
+                [],
+                notUnderstood,
+                ordered
+            );
+        var deeds = Deeds.Of(live, opening, bench, notUnderstood);
+        var points = Points(opening, live, deeds, bench, notUnderstood);
+        var holds = Holds.Of(points, opening.UnknownPoints);
+        var release = ReleaseFold.Of(facts, live, holds);
+        var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
+        return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered);
+    }
+
+    private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, string)> notUnderstood)
+    {
+        List<Fact> facts = [];
+        foreach (var entry in ordered)
+        {
+            var (fact, why) = Facts.Of(entry);
+            if (fact is not null)
+                facts.Add(fact);
+            else
+                notUnderstood.Add((entry, why!));
+        }
+        return facts;
+    }
+
+    private static Opening? Opening(IReadOnlyList<Fact> live, Workbench bench, List<(Entry, string)> notUnderstood)
+    {
+        Opening? first = null;
+        foreach (var arrival in live.OfType<ArrivalFact>())
+        {
+            var (opening, why) = Jobs.Opening.Of(arrival, bench);
+            if (first is null && opening is not null)
+                first = opening;
+            else
+                notUnderstood.Add((arrival.Entry, why ?? "the job was opened before"));
+        }
+        return first;
+    }
+
+    private static List<PointState> Points(
+        Opening opening,
+        IReadOnlyList<Fact> live,
+        IReadOnlyList<Deed> deeds,
+        Workbench bench,
+        List<(Entry, string)> notUnderstood
+    )
+    {
+        foreach (var left in live.OfType<LeftFact>().Where(l => opening.Point(l.Point) is { Safety: true }))
+            notUnderstood.Add((left.Entry, "a point that somebody's safety hangs on cannot be left"));
+        return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, live, deeds, bench.Book))];
+    }
+}

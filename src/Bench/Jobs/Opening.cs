@@ -1,0 +1,39 @@
+using Witnessmark.Bench.Book;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>How the job began, with its points looked up in the bench book.</summary>
+/// <param name="Arrival">Machine, sheet, purpose.</param>
+/// <param name="Points">In bench order.</param>
+/// <param name="UnknownPoints">Ids that the bench book does not have; they hold the job.</param>
+internal sealed record Opening(
+    Arrival Arrival,
+    IReadOnlyList<(Point Point, string Why)> Points,
+    IReadOnlyList<string> UnknownPoints
+)
+{
+    public static (Opening? Opening, string? Why) Of(ArrivalFact fact, Workbench bench)
+    {
+        if (!bench.Workshop.Machines.TryGetValue(fact.Machine, out var machine))
+            return (null, $"the machine \"{fact.Machine}\" is not known here");
+        if (bench.Sheet(fact.Sheet, fact.Revision) is not { } sheet)
+            return (null, $"revision {fact.Revision} of the figure sheet \"{fact.Sheet}\" is not known here");
+        var known = fact.Points.DistinctBy(p => p.Point).Where(p => bench.Book.Points.ContainsKey(p.Point));
+        var arrival = new Arrival(machine, sheet, fact.Purpose, fact.Promised, fact.Entry.At, fact.Entry.By);
+        return (
+            new(
+                arrival,
+                [.. known.Select(p => (bench.Book.Points[p.Point], p.Why))],
+                [.. fact.Points.Select(p => p.Point).Where(p => !bench.Book.Points.ContainsKey(p))]
+            ),
+            null
+        );
+    }
+
+    /// <summary>The figure that judges a point on this machine, or null.</summary>
+    public Figures.Figure? Figure(Point point) =>
+        point.JudgedBy is { } key ? Arrival.Sheet.Figures.GetValueOrDefault(key) : null;
+
+    /// <summary>The point of that id in this job, or null.</summary>
+    public Point? Point(string id) => Points.FirstOrDefault(p => p.Point.Id == id).Point;
+}

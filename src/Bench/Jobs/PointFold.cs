@@ -1,0 +1,99 @@
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Judging;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Bench.Jobs;
+
+/// <summary>
+/// One point's state. A reading counts while it had seen all the work that moves the point; a mark stands while it had
+/// seen the reading that counts, and every other that does. What a device could not have seen is asked again.
+/// </summary>
+internal static class PointFold
+{
+    public static PointState Of(
+        Point point,
+        string why,
+        Opening opening,
+        IReadOnlyList<Fact> live,
+        IReadOnlyList<Deed> deeds,
+        BenchBook book
+    )
+    {
+        var readings = deeds.OfType<WasRead>().Where(d => d.Point.Id == point.Id).Select(d => d.Reading).ToList();
+        var work = deeds.Where(d => Touches(d, point)).ToList();
+        var fresh = readings.Where(r => work.All(w => CausalOrder.Saw(r.Entry, w.Entry()))).ToList();
+        var disagree = Disagree(fresh);
+        var current = disagree ? null : fresh.LastOrDefault();
+        var facts = live.Where(f => f.Point == point.Id).ToList();
+        var left = point.Safety ? null : facts.OfType<LeftFact>().LastOrDefault(l => SawAll(l.Entry, readings, work));
+        var mark = Mark(facts, current, fresh, work);
+        var everMarked = facts.OfType<MarkFact>().Any();
+        return new(
+            point,
+            why,
+            opening.Figure(point),
+            left is not null ? Stripe.Left : Drawn(mark is not null, current, readings, everMarked),
+            readings,
+            [.. deeds.OfType<WasCorrected>().Where(d => d.Point.Id == point.Id).Select(d => d.Correction)],
+            current,
+            Advise.On(new(point, opening.Figure(point), opening.Arrival.Sheet, book, deeds, current)),
+            mark?.Entry,
+            left is null ? null : (left.Entry, left.Why),
+            current is null ? AgainBecause.Of(point, readings, work, disagree) : [],
+            [.. facts.OfType<NoteFact>().Select(n => new Note(n.Entry, n.Text))]
+        );
+    }
+
+    private static bool Touches(Deed deed, Point point) =>
+        deed.Point.Id == point.Id ? deed is WasCorrected : deed.IsWork() && point.AgainAfter.Contains(deed.Point.Id);
+
+    /// <summary>Two people read at the same time, neither knowing of the other, and came to different verdicts.</summary>
+    private static bool Disagree(IReadOnlyList<ReadingTaken> fresh) =>
+        fresh
+            .Where(r => fresh.All(o => o == r || !CausalOrder.Saw(o.Entry, r.Entry)))
+            .Select(r => r.Opinion.Verdict)
+            .Distinct()
+            .Count() > 1;
+
+    private static MarkFact? Mark(
+        IReadOnlyList<Fact> facts,
+        ReadingTaken? current,
+        IReadOnlyList<ReadingTaken> fresh,
+        IReadOnlyList<Deed> work
+    ) =>
+        current is { Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
+            ? facts.OfType<MarkFact>().LastOrDefault(m => SawAll(m.Entry, fresh, work))
+            : null;
+
+    private static bool SawAll(Entry entry, IReadOnlyList<ReadingTaken> readings, IReadOnlyList<Deed> work) =>
+        readings.All(r => CausalOrder.Saw(entry, r.Entry)) && work.All(w => CausalOrder.Saw(entry, w.Entry()));
+
+    private static Stripe Drawn(
+        bool marked,
+        ReadingTaken? current,
+        IReadOnlyList<ReadingTaken> readings,
+        bool everMarked
+    ) =>
+        (current?.Opinion.Verdict, marked) switch
+        {
+            (VerdictWord.Inside, true) => Stripe.Marked,
+            (VerdictWord.Close, true) => Stripe.MarkedClose,
+            (VerdictWord.Inside, false) => Stripe.Inside,
+            (VerdictWord.Close, false) => Stripe.Close,
+            (VerdictWord.Outside, _) => Stripe.Outside,
+            (VerdictWord.Unproven, _) => Stripe.Unproven,
+            _ => NotCurrent(readings, everMarked),
+        };
+
+    // corrected but not read again: what was last known stays loud
+    private static Stripe NotCurrent(IReadOnlyList<ReadingTaken> readings, bool everMarked) =>
+        readings.Count == 0 ? Stripe.Unread
+        : everMarked ? Stripe.Again
+        : readings[^1].Opinion.Verdict switch
+        {
+            VerdictWord.Outside => Stripe.Outside,
+            VerdictWord.Unproven => Stripe.Unproven,
+            _ => Stripe.Again,
+        };
+}

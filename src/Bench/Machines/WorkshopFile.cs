@@ -1,0 +1,78 @@
+using Witnessmark.Bench.Toml;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Machines;
+
+/// <summary>The workshop with the tree it was read from.</summary>
+internal sealed record WorkshopRead(Workshop Workshop, TomlFile File);
+
+/// <summary>Reads <c>shop.toml</c>.</summary>
+internal static class WorkshopFile
+{
+    public static WorkshopRead Read(TomlFile file)
+    {
+        var head = file.Root.Table("workshop");
+        var workshop = new Workshop(
+            head.Text("id"),
+            head.Text("name"),
+            head.SomeTexts("people"),
+            file.Root.Tables("instruments")
+                .ToArray()
+                .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table)),
+            file.Root.Tables("machines").ToArray().ToDictionary(t => t.Name, t => Machine(t.Name, t.Table))
+        );
+        DoubledVins(file.Root, workshop);
+        head.NoOtherKeys();
+        file.Root.NoOtherKeys();
+        return new(workshop, file);
+    }
+
+    private static Machine Machine(string id, TomlTable table)
+    {
+        var distance = table.QuantityOrNothing("last-distance", Dimension.Length);
+        var machine = new Machine(
+            id,
+            table.Text("name"),
+            Vin(table),
+            table.WholeOrNothing("year", 1885, 2100),
+            table.Text("sheet"),
+            distance?.In(UnitTable.Named("km")).Value,
+            table.DayOrNothing("last-distance-on")
+        );
+        if (distance is { Value: < 0 })
+            table.Wrong("last-distance", $"\"{distance}\"", "zero or more");
+        if (distance is null != machine.LastDistanceOn is null && !table.Has("last-distance-on"))
+            table.Wrong("last-distance", "a distance without its day", "last-distance-on = 2026-03-31 beside it");
+        table.NoOtherKeys();
+        return machine;
+    }
+
+    /// <summary>Only what ISO 3779 says for all the world: 17 signs, no I, O or Q. The check digit is North American law.</summary>
+    private static string Vin(TomlTable table)
+    {
+        var vin = table.Text("vin");
+        if (
+            vin.Length > 0
+            && (
+                vin.Length != 17
+                || !vin.All(c => char.IsAsciiDigit(c) || (char.IsAsciiLetterUpper(c) && c is not ('I' or 'O' or 'Q')))
+            )
+        )
+            table.Wrong("vin", $"\"{vin}\" ({vin.Length} signs)", "17 digits and capital letters without I, O and Q");
+        return vin;
+    }
+
+    private static void DoubledVins(TomlTable root, Workshop workshop)
+    {
+        foreach (
+            var same in workshop
+                .Machines.Values.Where(m => m.Vin.Length > 0)
+                .GroupBy(m => m.Vin)
+                .Where(g => g.Count() > 1)
+        )
+        foreach (var machine in same.Skip(1))
+            root.Table("machines")
+                .Table(machine.Id)
+                .Wrong("vin", $"the number of \"{same.First().Id}\" too", "one machine for each number");
+    }
+}

@@ -1,0 +1,67 @@
+using System.Text.Json;
+
+namespace Witnessmark.Bench.Record;
+
+/// <summary>One fact in the ledger. Never changed, never deleted; a wrong one is struck by a later one.</summary>
+/// <param name="Id">Unique, made by the device.</param>
+/// <param name="Shop">The workshop.</param>
+/// <param name="Job">The job it belongs to.</param>
+/// <param name="Device">The device that wrote it.</param>
+/// <param name="Epoch">Counts up when the device's storage was wiped; a new epoch starts a new chain.</param>
+/// <param name="Seq">Gapless from 1 on the device in its epoch; this orders entries, never the clock.</param>
+/// <param name="Kind">One of <see cref="EntryKind"/>; an unknown kind is kept and not understood.</param>
+/// <param name="Body">An object by kind; readings as the decimal text that was typed.</param>
+/// <param name="Strikes">Id of the entry that this one takes back, or null.</param>
+/// <param name="Covers">What else the writer had seen of this job: highest seq by <c>device/epoch</c>; null when nothing.</param>
+/// <param name="At">The device's clock, ISO 8601; recorded, never trusted.</param>
+/// <param name="By">The person.</param>
+/// <param name="DevicePrevious">Hash of the device's previous entry in this epoch, or null for the first.</param>
+/// <param name="Hash">SHA-256 of the canonical JSON of all of the above, in lower-case hex.</param>
+public sealed record Entry(
+    string Id,
+    string Shop,
+    string Job,
+    string Device,
+    int Epoch,
+    int Seq,
+    string Kind,
+    JsonElement Body,
+    string? Strikes,
+    IReadOnlyDictionary<string, int>? Covers,
+    string At,
+    string By,
+    string? DevicePrevious,
+    string Hash
+)
+{
+    /// <summary>The chain it stands in: <c>device/epoch</c>.</summary>
+    public string Chain => $"{Device}/{Epoch}";
+}
+
+/// <summary>The kinds of entries and what their bodies hold.</summary>
+public static class EntryKind
+{
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?}</c>: opens the job.</summary>
+    public const string Arrival = "arrival";
+
+    /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
+    public const string Reading = "reading";
+
+    /// <summary><c>{point, turns: "2"}</c> both adjusters, or <c>{point, left: "0.13", right: "-0.6"}</c>, or <c>{point, added: "0.28 L"}</c>, or <c>{point, did: "text"}</c>.</summary>
+    public const string Correction = "correction";
+
+    /// <summary><c>{point}</c>: the painted stripe.</summary>
+    public const string Mark = "mark";
+
+    /// <summary><c>{point, why}</c>: a point that is not safety, left as it is.</summary>
+    public const string Left = "left";
+
+    /// <summary><c>{point?, text}</c>.</summary>
+    public const string Note = "note";
+
+    /// <summary><c>{why}</c>, with <see cref="Entry.Strikes"/> set.</summary>
+    public const string Strike = "strike";
+
+    /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
+    public const string Release = "release";
+}

@@ -1,0 +1,122 @@
+using System.Text.Json;
+using Witnessmark.Bench.Book;
+
+namespace Witnessmark.Bench.Record;
+
+/// <summary>Builds the body of each kind of entry. Measured values are the text that was typed, never a number.</summary>
+public static class EntryBody
+{
+    /// <summary>Opens a job: which machine, judged by which sheet in which revision, for what, with which points.</summary>
+    public static JsonElement Arrival(
+        string machine,
+        string sheet,
+        int revision,
+        string purpose,
+        IEnumerable<PlannedPoint> points,
+        string? promised = null
+    ) =>
+        Object(json =>
+        {
+            json.WriteString("machine", machine);
+            json.WriteString("sheet", sheet);
+            json.WriteNumber("revision", revision);
+            json.WriteString("purpose", purpose);
+            json.WriteStartArray("points");
+            foreach (var planned in points)
+                Write(json, planned);
+            json.WriteEndArray();
+            Optional(json, "promised", promised);
+        });
+
+    /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>
+    /// <param name="point">Id of the point.</param>
+    /// <param name="raw">Values with their units, or "yes"/"no" for things seen.</param>
+    /// <param name="places">Where each was taken, or null.</param>
+    /// <param name="instrument">Id of the instrument, or null.</param>
+    /// <param name="sure">The technician has looked again at a value that seemed implausible.</param>
+    public static JsonElement Reading(
+        string point,
+        IEnumerable<string> raw,
+        IEnumerable<string>? places = null,
+        string? instrument = null,
+        bool sure = false
+    ) =>
+        Object(json =>
+        {
+            json.WriteString("point", point);
+            Write(json, "raw", raw);
+            if (places is not null)
+                Write(json, "places", places);
+            Optional(json, "with", instrument);
+            if (sure)
+                json.WriteBoolean("sure", true);
+        });
+
+    /// <summary>Both adjusters turned alike, or the only one; tightening positive.</summary>
+    public static JsonElement Turns(string point, string turns) => Of(("point", point), ("turns", turns));
+
+    /// <summary>Each adjuster turned by its own amount; tightening positive.</summary>
+    public static JsonElement SideTurns(string point, string left, string right) =>
+        Of(("point", point), ("left", left), ("right", right));
+
+    /// <summary>Fluid put in: <c>0.28 L</c>.</summary>
+    public static JsonElement Added(string point, string litres) => Of(("point", point), ("added", litres));
+
+    /// <summary>A correction in words.</summary>
+    public static JsonElement Did(string point, string text) => Of(("point", point), ("did", text));
+
+    /// <summary>The painted stripe.</summary>
+    public static JsonElement Mark(string point) => Of(("point", point));
+
+    /// <summary>A point left as it is.</summary>
+    public static JsonElement Left(string point, string why) => Of(("point", point), ("why", why));
+
+    /// <summary>A note on a point, or on the job when <paramref name="point"/> is null.</summary>
+    public static JsonElement Note(string? point, string text) => Of(("point", point), ("text", text));
+
+    /// <summary>Why an entry is taken back; which one stands in the entry's field <c>strikes</c>.</summary>
+    public static JsonElement Strike(string why) => Of(("why", why));
+
+    /// <summary>The signature that no hold is left.</summary>
+    public static JsonElement Release(string name) => Of(("name", name));
+
+    private static JsonElement Of(params ReadOnlySpan<(string Name, string? Value)> members)
+    {
+        var kept = members.ToArray();
+        return Object(json =>
+        {
+            foreach (var (name, value) in kept)
+                Optional(json, name, value);
+        });
+    }
+
+    private static JsonElement Object(Action<Utf8JsonWriter> members) =>
+        EntryJson.Value(json =>
+        {
+            json.WriteStartObject();
+            members(json);
+            json.WriteEndObject();
+        });
+
+    private static void Optional(Utf8JsonWriter json, string name, string? value)
+    {
+        if (value is not null)
+            json.WriteString(name, value);
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, IEnumerable<string> values)
+    {
+        json.WriteStartArray(name);
+        foreach (var value in values)
+            json.WriteStringValue(value);
+        json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, PlannedPoint planned)
+    {
+        json.WriteStartObject();
+        json.WriteString("point", planned.Point);
+        json.WriteString("why", planned.Why);
+        json.WriteEndObject();
+    }
+}

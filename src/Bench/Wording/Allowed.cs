@@ -1,0 +1,26 @@
+using Witnessmark.Bench.Figures;
+
+namespace Witnessmark.Bench.Wording;
+
+/// <summary>What a figure permits, as the end of a sentence.</summary>
+public static class Allowed
+{
+    /// <summary><c>the maker allows 13 to 32 mm (handbook p. 87)</c>.</summary>
+    public static string By(Figure figure)
+    {
+        var place = figure.Origin.Place.Length == 0 ? "" : $" ({figure.Origin.Place})";
+        return $"{figure.Origin.Who} {Verb(figure)}{place}";
+    }
+
+    private static string Verb(Figure figure) =>
+        figure.Kind switch
+        {
+            FigureKind.Range =>
+                $"allows {Numerals.Plain(figure.Min ?? 0, 4)} to {Numerals.With(figure.Max ?? 0, figure.Unit, 4)}",
+            FigureKind.Min => $"asks for at least {Numerals.With(figure.Min ?? 0, figure.Unit, 4)}",
+            FigureKind.Max => $"allows at most {Numerals.With(figure.Max ?? 0, figure.Unit, 4)}",
+            FigureKind.Target =>
+                $"asks for {Numerals.Plain(figure.Value ?? 0, 4)} ± {Numerals.With((figure.Max - figure.Value) ?? 0, figure.Unit, 4)}",
+            _ => $"asks for {Numerals.With(figure.Value ?? 0, figure.Unit, 4)}",
+        };
+}

@@ -1,0 +1,25 @@
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Jobs;
+
+namespace Witnessmark.Bench.Wording;
+
+/// <summary>A correction in a short sentence.</summary>
+internal static class CorrectionWords
+{
+    public static string Of(CorrectionFact made, Point point) =>
+        made switch
+        {
+            { AddedLitres: { } litres } => $"{Numerals.Plain(litres, 3)} L added",
+            { Left: { } left, Right: { } right } when left != right =>
+                $"left adjuster {Turned(left)}, right {Turned(right)}",
+            { Left: { } both, Right: not null } when TwoAdjusters(point) => $"both adjusters {Turned(both)}",
+            { Left: { } one } => $"adjuster {Turned(one)}",
+            { Right: { } one } => $"right adjuster {Turned(one)}",
+            { Did: { } words } => words,
+            _ => "corrected",
+        };
+
+    private static bool TwoAdjusters(Point point) => point.CorrectedBy is "chain-adjustment" or "axle-alignment";
+
+    private static string Turned(double turns) => $"{Numerals.Turns(turns)} {(turns < 0 ? "back" : "tighter")}";
+}

@@ -1,0 +1,44 @@
+namespace Witnessmark.Handbook.Controls;
+
+/// <summary>The straight line play = A − c·n through trials. Millimetres and turns throughout.</summary>
+/// <param name="PerTurn">c.</param>
+/// <param name="AtLast">Play on the line at the last trial.</param>
+/// <param name="FromMean">Turns from the mean of the trials to the last.</param>
+/// <param name="Sxx">Sum of squared turns from their mean.</param>
+/// <param name="Count">How many trials.</param>
+internal readonly record struct PlayLine(double PerTurn, double AtLast, double FromMean, double Sxx, int Count)
+{
+    /// <summary>Turns from the last trial to a play.</summary>
+    public double TurnsTo(double play) => (AtLast - play) / PerTurn;
+
+    /// <summary>One standard deviation of these turns, with readings of deviation <paramref name="u"/>.</summary>
+    public double TurnsDeviation(double play, double u)
+    {
+        var fromMean = TurnsTo(play) + FromMean;
+        return u / Math.Abs(PerTurn) * Math.Sqrt(1.0 / Count + fromMean * fromMean / Sxx);
+    }
+
+    /// <summary>The least-squares line; null when all trials stand at the same turns.</summary>
+    public static PlayLine? Through(ReadOnlySpan<PlayTrial> trials)
+    {
+        double x = 0,
+            y = 0;
+        foreach (var trial in trials)
+        {
+            x += trial.Turns.Count / trials.Length;
+            y += trial.Play.Millimetres / trials.Length;
+        }
+        double sxx = 0,
+            sxy = 0;
+        foreach (var trial in trials)
+        {
+            var fromMean = trial.Turns.Count - x;
+            sxx += fromMean * fromMean;
+            sxy += fromMean * (trial.Play.Millimetres - y);
+        }
+        if (sxx == 0)
+            return null;
+        var last = trials[^1].Turns.Count - x;
+        return new PlayLine(-sxy / sxx, y + sxy / sxx * last, last, sxx, trials.Length);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+
+namespace Witnessmark.Paper.Drawings;
+
+/// <summary>Draws as SVG. Colours are custom properties of the page, so that light and dark are the page's choice.</summary>
+public static class SvgPen
+{
+    /// <summary>The drawing as one <c>svg</c> element without ids, so that any number of them fit into one page.</summary>
+    public static string Draw(Drawing drawing)
+    {
+        var svg = new StringBuilder();
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(drawing.Width)} {N(drawing.Height)}\" role=\"img\" aria-label=\"{Escaped(drawing.Label)}\">"
+        );
+        foreach (var shape in drawing.Shapes)
+            svg.Append(Element(shape));
+        return svg.Append("</svg>").ToString();
+    }
+
+    private static string Element(Shape shape) =>
+        shape switch
+        {
+            Line l =>
+                $"<path d=\"M{N(l.X1)} {N(l.Y1)}L{N(l.X2)} {N(l.Y2)}\" stroke=\"{Colour(l.Ink)}\" stroke-width=\"{N(l.Width)}\"{(l.Dashed ? " stroke-dasharray=\"3 2.5\"" : "")}/>",
+            Box b =>
+                $"<rect x=\"{N(b.X)}\" y=\"{N(b.Y)}\" width=\"{N(b.Width)}\" height=\"{N(b.Height)}\" rx=\"{N(b.Radius)}\" {Painted(b.Fill, b.Edge, b.EdgeWidth)}{(b.Opacity < 1 ? $" opacity=\"{N(b.Opacity)}\"" : "")}/>",
+            Disc d =>
+                $"<circle cx=\"{N(d.X)}\" cy=\"{N(d.Y)}\" r=\"{N(d.Radius)}\" {Painted(d.Fill, d.Edge, d.EdgeWidth)}/>",
+            Patch p => $"<path d=\"{Closed(p.Corners)}\" fill=\"{Colour(p.Fill)}\"/>",
+            Loop l => $"<path d=\"{Closed(l.Corners)}\" {Painted(null, l.Edge, l.EdgeWidth)}/>",
+            Words w =>
+                $"<text x=\"{N(w.X)}\" y=\"{N(w.Y)}\" font-size=\"{N(w.Size)}\"{(w.Bold ? " font-weight=\"700\"" : "")}{(w.Centred ? " text-anchor=\"middle\"" : "")} fill=\"{Colour(w.Ink)}\">{Escaped(w.Text)}</text>",
+            _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "A shape without an SVG form."),
+        };
+
+    private static string Painted(Ink? fill, Ink? edge, double width) =>
+        $"fill=\"{(fill is { } f ? Colour(f) : "none")}\""
+        + (edge is { } e ? $" stroke=\"{Colour(e)}\" stroke-width=\"{N(width)}\"" : "");
+
+    private static string Closed(IReadOnlyList<Spot> corners) =>
+        "M" + string.Join('L', corners.Select(c => $"{N(c.X)} {N(c.Y)}")) + "Z";
+
+    private static string Colour(Ink ink) =>
+        ink switch
+        {
+            Ink.Full => "var(--ink,#1d2226)",
+            Ink.Soft => "var(--soft,#5b646b)",
+            Ink.Steel => "var(--steel,#c9ced2)",
+            Ink.SteelLight => "var(--steel2,#e4e7e9)",
+            Ink.Card => "var(--card,#fff)",
+            Ink.Mark => "var(--ok,#1f5f5b)",
+            Ink.Outside => "var(--out,#b3261e)",
+            Ink.Unproven => "var(--unsure,#5b4b8a)",
+            _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "An ink without a colour."),
+        };
+
+    private static string N(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+
+    // XML 1.0 cannot hold control characters, not even escaped.
+    private static string Escaped(string text) =>
+        SecurityElement.Escape(string.Concat(text.Where(c => c >= ' ' && !char.IsSurrogate(c) && c < '\uFFFE')))!;
+}

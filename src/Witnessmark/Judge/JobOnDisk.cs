@@ -1,0 +1,78 @@
+using Witnessmark.Bench.JobFiles;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Toml;
+
+namespace Witnessmark.Judge;
+
+/// <summary>A job file with the workshop's files that it names.</summary>
+internal static class JobOnDisk
+{
+    /// <summary>The state of the job, or every mistake in its files. Mistakes name files as they were given.</summary>
+    public static (JobState? State, Workbench? Bench, DateOnly Day, IReadOnlyList<Mistake> Mistakes) Read(FileInfo file)
+    {
+        var mistakes = new Mistakes();
+        var name = Path.GetRelativePath(Directory.GetCurrentDirectory(), file.FullName);
+        if (!file.Exists)
+            return Wrong(mistakes, name, "there is no such file", "the path of a job file");
+        var toml = TomlFile.Read(new(name, File.ReadAllText(file.FullName)), mistakes);
+        if (toml.Torn)
+            return (null, null, default, mistakes.Sorted());
+        var header = JobHeader.Read(toml.Root);
+        if (mistakes.Count > 0)
+            return (null, null, default, mistakes.Sorted());
+        var sources = Sources(header, file.Directory!.FullName, toml, mistakes);
+        if (mistakes.Count > 0)
+            return (null, null, default, mistakes.Sorted());
+        var (bench, wrong) = WorkbenchFiles.Read(sources);
+        if (bench is null)
+            return (null, null, default, wrong);
+        var entries = JobFile.Entries(toml.Root, header, bench);
+        return mistakes.Count > 0
+            ? (null, null, default, mistakes.Sorted())
+            : (JobFold.Of(header.Number, entries, bench), bench, header.Day, []);
+    }
+
+    private static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)
+    {
+        var files = toml.Root.Table("files");
+        var shop = Path.GetFullPath(header.Shop, from);
+        var sheets = Path.GetFullPath(header.Sheets, from);
+        var book = header.Book is { } own
+            ? Path.GetFullPath(own, from)
+            : Path.Combine(AppContext.BaseDirectory, "book");
+        if (!File.Exists(shop))
+            files.Wrong("shop", $"there is no file \"{header.Shop}\"", "the path of shop.toml from this file");
+        if (!Directory.Exists(sheets))
+            files.Wrong(
+                "sheets",
+                $"there is no folder \"{header.Sheets}\"",
+                "the folder of the figure sheets from this file"
+            );
+        if (!Directory.Exists(book))
+            files.Wrong(
+                "book",
+                $"there is no folder \"{header.Book ?? book}\"",
+                "the folder of the bench book from this file"
+            );
+        return mistakes.Count > 0 ? [] : [Text(shop), .. InFolder(sheets, "sheets"), .. InFolder(book, "book")];
+    }
+
+    private static SourceText Text(string path) => new(Path.GetFileName(path), File.ReadAllText(path));
+
+    private static IEnumerable<SourceText> InFolder(string folder, string kind) =>
+        Directory
+            .GetFiles(folder, "*.toml")
+            .Order(StringComparer.Ordinal)
+            .Select(path => new SourceText($"{kind}/{Path.GetFileName(path)}", File.ReadAllText(path)));
+
+    private static (JobState?, Workbench?, DateOnly, IReadOnlyList<Mistake>) Wrong(
+        Mistakes mistakes,
+        string name,
+        string found,
+        string right
+    )
+    {
+        mistakes.Add(new(name, 1, 1), found, right);
+        return (null, null, default, mistakes.Sorted());
+    }
+}

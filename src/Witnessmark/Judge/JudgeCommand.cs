@@ -1,0 +1,67 @@
+using System.CommandLine;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Toml;
+using Witnessmark.Calc;
+
+//PAPER using Witnessmark.Paper.Handover;
+//PAPER using Witnessmark.Paper.LogBook;
+
+namespace Witnessmark.Judge;
+
+/// <summary><c>witnessmark judge JOB.toml --out DIR</c>: a job as a file, judged on the terminal and put on paper.</summary>
+internal static class JudgeCommand
+{
+    /// <summary>Something holds the machine.</summary>
+    public const int Held = 4;
+
+    public static Command Create()
+    {
+        var file = new Argument<FileInfo>("JOB.toml")
+        {
+            Description = "The job: machine, purpose and the steps in the order they were taken.",
+        };
+        var outFolder = new Option<DirectoryInfo?>("--out")
+        {
+            Description = "Folder for the handover sheet (PDF) and the log book.",
+        };
+        var command = new Command("judge", "Judge a job from a file: verdicts, corrections, holds, handover sheet.")
+        {
+            file,
+            outFolder,
+        };
+        command.SetAction(parsed => Run(parsed.GetValue(file)!, parsed.GetValue(outFolder)));
+        return command;
+    }
+
+    private static int Run(FileInfo file, DirectoryInfo? outFolder)
+    {
+        var (state, bench, day, mistakes) = JobOnDisk.Read(file);
+        if (state is null)
+        {
+            foreach (var mistake in mistakes)
+                Console.Error.WriteLine(mistake);
+            Console.Error.WriteLine(
+                mistakes.Count == 1
+                    ? "1 mistake; nothing was judged."
+                    : $"{mistakes.Count} mistakes; nothing was judged."
+            );
+            return ExitCode.Malformed;
+        }
+        JobReport.Write(Console.Out, state);
+        if (outFolder is not null)
+            Put(outFolder, state, bench!, day);
+        return state.MayGo ? 0 : Held;
+    }
+
+    private static void Put(DirectoryInfo folder, JobState state, Workbench bench, DateOnly day)
+    {
+        folder.Create();
+        var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
+        var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
+        //PAPER File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day));
+        //PAPER File.WriteAllText(book, LogBookFile.Write(state, bench));
+        Console.Out.WriteLine();
+        Console.Out.WriteLine($"Handover sheet: {sheet}");
+        Console.Out.WriteLine($"Log book:       {book}");
+    }
+}

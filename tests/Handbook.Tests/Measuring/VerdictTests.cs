@@ -1,0 +1,58 @@
+using FsCheck.Xunit;
+using Witnessmark.Handbook.Measuring;
+
+namespace Witnessmark.Handbook.Tests.Measuring;
+
+public class VerdictTests
+{
+    private static double Between(double low, double high, uint chance) =>
+        low + (high - low) * (chance % 10_001) / 10_000;
+
+    // Better is smaller: inside 0, unproven 1, outside 2
+    private static int Rank(Call call) =>
+        call switch
+        {
+            Call.Inside => 0,
+            Call.Unproven => 1,
+            _ => 2,
+        };
+
+    [Property(MaxTest = 1000)]
+    public void A_reading_moved_toward_the_limit_never_improves_the_verdict(uint a, uint b, uint c, bool upper)
+    {
+        var limit = upper ? new Limit(null, 30) : new Limit(20, null);
+        var (value, u, step) = (Between(10, 40, a), Between(0, 5, b), Between(0, 10, c));
+        var before = Verdict.On(value, u, limit);
+        var after = Verdict.On(upper ? value + step : value - step, u, limit);
+        Assert.True(Rank(after.Call) >= Rank(before.Call));
+        Assert.True(after.Conformance <= before.Conformance);
+        Assert.True(after.Margin <= before.Margin);
+    }
+
+    [Property(MaxTest = 500)]
+    public void A_reading_at_the_acceptance_limit_is_inside_and_beyond_it_is_not(uint a, uint b)
+    {
+        var (u, confidence) = (Between(0.01, 5, a), Between(0.6, 0.99, b));
+        var accept = Verdict.On(0, u, new Limit(20, null), confidence).AcceptMin!.Value;
+        Assert.Equal(Call.Inside, Verdict.On(accept + 1e-6 * u, u, new Limit(20, null), confidence).Call);
+        Assert.NotEqual(Call.Inside, Verdict.On(accept - 1e-6 * u, u, new Limit(20, null), confidence).Call);
+    }
+
+    [Theory]
+    [InlineData(30, Call.Inside)]
+    [InlineData(30.001, Call.Outside)]
+    [InlineData(20, Call.Inside)]
+    [InlineData(19.999, Call.Outside)]
+    public void An_exact_reading_is_never_unproven(double value, Call call) =>
+        Assert.Equal(call, Verdict.On(value, 0, new Limit(20, 30)).Call);
+
+    [Fact]
+    public void Arguments_out_of_bounds_are_a_bug_of_the_caller()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Verdict.On(1, -1, new Limit(0, 1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Verdict.On(1, 1, new Limit(null, null)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Verdict.On(1, 1, new Limit(2, 1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Verdict.On(1, 1, new Limit(0, 1), 0.5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Verdict.On(1, 1, new Limit(0, 1), 1));
+    }
+}
