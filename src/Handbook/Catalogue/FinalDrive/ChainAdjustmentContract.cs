@@ -6,13 +6,8 @@ namespace Witnessmark.Handbook.Catalogue;
 /// <summary>The contract of <c>chain-adjustment</c>.</summary>
 internal static class ChainAdjustmentContract
 {
-    private static readonly Input<double> TurnsMade = Take.Number(
-        "turns",
-        "turns made so far on both adjusters",
-        -1000,
-        1000
-    );
-    private static readonly Input<Length> Slack = DriveInputs.SlackAboveZero("slack", "slack read there");
+    private static readonly Input<double> TurnsMade = Take.Number("turns", "turns made so far on both adjusters");
+    private static readonly Input<Length> Slack = Take.Positive<Length>("slack", "slack read there");
     private static readonly Input<Trial[]> Trials = Take.Objects(
         "trials",
         "readings at known turns, in order",
@@ -20,9 +15,9 @@ internal static class ChainAdjustmentContract
         g => new Trial(new Turns(g.Of(TurnsMade)), g.Of(Slack)),
         2
     );
-    private static readonly Input<Length> Target = DriveInputs.SlackAboveZero("target", "slack wanted").OrNothing();
+    private static readonly Input<Length> Target = Take.Positive<Length>("target", "slack wanted").OrNothing();
     private static readonly Input<Length> Min = Take.Quantity<Length>("min", "smallest permitted slack");
-    private static readonly Input<Length> Max = DriveInputs.SlackAboveZero("max", "largest permitted slack");
+    private static readonly Input<Length> Max = Take.Positive<Length>("max", "largest permitted slack");
     private static readonly Input<(Length Min, Length Max)> LimitGiven = Take.Object(
             "limit",
             "taken for the target when none is given: √((min²+max²)/2)",
@@ -30,7 +25,7 @@ internal static class ChainAdjustmentContract
             g => (g.Of(Min), g.Of(Max))
         )
         .OrNothing();
-    private static readonly Input<Length> SlackUncertainty = DriveInputs.SlackAboveZero(
+    private static readonly Input<Length> SlackUncertainty = Take.Positive<Length>(
         "slackUncertainty",
         "one standard deviation of a slack reading"
     );

@@ -25,9 +25,6 @@ internal static class DriveInputs
         "more than zero, at most 10 m"
     );
 
-    public static Input<Length> SlackAboveZero(string name, string meaning) =>
-        Take.Bounded<Length>(name, meaning, mm => mm is >= 1e-6 and <= 1000, "1e-6 mm or more, at most 1 m");
-
     public static Input<Length> Slack(string name, string meaning) =>
         Take.Bounded<Length>(name, meaning, mm => mm is >= 0 and <= 1000, "zero or more, at most 1 m");
 
