@@ -24,8 +24,8 @@ public class ChainAdjustmentTests
     {
         const double threadPitch = 1.0; // mm of axle for each turn
         var loop = new ChainLoop(front, rear, 15.875);
-        var start = loop.CentreFor(50, loop.Taut(centre) + 8, centre - 5, centre);
-        var length = loop.Taut(centre) + 8;
+        var start = loop.CentreFor(50, loop.Taut(centre) + 2, centre - 3, centre + 0.9);
+        var length = loop.Taut(centre) + 2;
         double SlackAfter(double turns) => loop.Slack(length, start + turns * threadPitch);
         var remaining = With(0.01, target, At(0, SlackAfter(0)), At(0.5, SlackAfter(0.5))).Certain;
         Assert.Equal(target, SlackAfter(0.5 + remaining.Turns!.Value.Count), 0.01);
