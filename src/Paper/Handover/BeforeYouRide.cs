@@ -11,7 +11,11 @@ internal static class BeforeYouRide
         var lines = Of(state).ToList();
         pages.Begin("Before you ride", 40);
         foreach (var line in lines)
-            pages.Row([Cell.Of(0, 10, ("–", Typeface.Body)), Cell.Of(12, Pages.Width - 12, (line, Typeface.Body))], 1, false);
+            pages.Row(
+                [Cell.Of(0, 10, ("–", Typeface.Body)), Cell.Of(12, Pages.Width - 12, (line, Typeface.Body))],
+                1,
+                false
+            );
         pages.End();
     }
 
@@ -25,7 +29,10 @@ internal static class BeforeYouRide
         // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.
         if (Worked(state, "chain").Any(p => p.Corrections.Any(c => c.Left is not null || c.Right is not null)))
             yield return "The chain was adjusted: have its slack looked at again after the first rides.";
-        if (Worked(state, "oil").Any(p => p.Corrections.Any(c => c.AddedLitres is not null)) || Used(state, "engine oil"))
+        if (
+            Worked(state, "oil").Any(p => p.Corrections.Any(c => c.AddedLitres is not null))
+            || Used(state, "engine oil")
+        )
             yield return "Engine oil was put in: look at the level, and under the engine for drops, before the next ride.";
         if (Used(state, "brake pad"))
             yield return "The brake pads are new: pump lever and pedal until firm, and brake gently and early until they have bedded in.";

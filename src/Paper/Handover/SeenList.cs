@@ -44,6 +44,8 @@ internal static class SeenList
     /// <summary>Things seen and right are one word; anything else is written out.</summary>
     private static string What(PointState point) =>
         point.Point.Reading.Kind is ReadingKind.Seen && point.Current?.Raw.All(r => r == "yes") == true
-            ? string.Join(", ", (string[])[.. point.Point.Reading.Places]) is { Length: > 0 } things ? things : "seen, right"
+            ? string.Join(", ", (string[])[.. point.Point.Reading.Places]) is { Length: > 0 } things
+                ? things
+                : "seen, right"
             : PointWords.LeftAt(point);
 }

@@ -33,7 +33,11 @@ internal static class SheetEnd
         var shown = Cell.Of(0, width, (name, face)).Lines.Select(l => l.Text).ToList();
         var top = 44 + (shown.Count > 3 ? (shown.Count - 3) * face.Leading : 0);
         var shapes = new List<Shape> { new Line(0, top + 4, width, top + 4, Ink.Full, 0.7) };
-        shapes.AddRange(shown.Select((text, i) => new Words(0, top - (shown.Count - 1 - i) * face.Leading, text, 9, Ink.Full, true, false)));
+        shapes.AddRange(
+            shown.Select(
+                (text, i) => new Words(0, top - (shown.Count - 1 - i) * face.Leading, text, 9, Ink.Full, true, false)
+            )
+        );
         shapes.Add(new Words(0, top + 15, what, 8, Ink.Soft, false, false));
         return Cell.Of(x, width, new Drawing(width, top + 18, what, shapes));
     }

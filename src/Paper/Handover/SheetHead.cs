@@ -21,8 +21,18 @@ internal static class SheetHead
     {
         pages.Row(
             [
-                Cell.Of(0, 360, (Title(state), Typeface.Title), (Facts(state, printedOn), Typeface.Aside with { Size = 9 })),
-                Cell.Of(372, Pages.Width - 372, (bench.Workshop.Name, Typeface.Strong), ("handover sheet", Typeface.Aside)),
+                Cell.Of(
+                    0,
+                    360,
+                    (Title(state), Typeface.Title),
+                    (Facts(state, printedOn), Typeface.Aside with { Size = 9 })
+                ),
+                Cell.Of(
+                    372,
+                    Pages.Width - 372,
+                    (bench.Workshop.Name, Typeface.Strong),
+                    ("handover sheet", Typeface.Aside)
+                ),
             ],
             0,
             false
@@ -61,7 +71,10 @@ internal static class SheetHead
             return;
         pages.Begin("What keeps it here", 20);
         if (state.Holds.Count == 0)
-            pages.Row([Cell.Of(0, Pages.Width, ("Nothing is held any more; the release is not signed yet.", Typeface.Body))], 2);
+            pages.Row(
+                [Cell.Of(0, Pages.Width, ("Nothing is held any more; the release is not signed yet.", Typeface.Body))],
+                2
+            );
         foreach (var hold in state.Holds)
             pages.Row([Stripe(hold.Stripe, 0), Cell.Of(20, Pages.Width - 20, (hold.Words, Typeface.Body))], 3);
         pages.End();

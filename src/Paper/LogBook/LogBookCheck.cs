@@ -16,9 +16,13 @@ internal static class LogBookCheck
         catch (JsonException broken)
         {
             // The format's name says that it was one; canonical JSON has no white space, so the name is findable in a torn file.
-            var torn = text.Contains($"\"format\":\"{LogBookFile.Format}\"", StringComparison.Ordinal) || BeginsAsOne(text);
+            var torn =
+                text.Contains($"\"format\":\"{LogBookFile.Format}\"", StringComparison.Ordinal) || BeginsAsOne(text);
             return torn && !text.TrimEnd().EndsWith('}')
-                ? new(LogBookWord.Truncated, $"The end of the file is missing: it breaks off after {text.Length} characters.")
+                ? new(
+                    LogBookWord.Truncated,
+                    $"The end of the file is missing: it breaks off after {text.Length} characters."
+                )
                 : Unreadable($"it is not JSON ({broken.Message})");
         }
         catch (FormatException strange)
@@ -28,7 +32,8 @@ internal static class LogBookCheck
     }
 
     /// <summary>Names stand in their order in canonical JSON, and these come before the format's name.</summary>
-    private static bool BeginsAsOne(string text) => text.StartsWith("{\"arrived\":", StringComparison.Ordinal)
+    private static bool BeginsAsOne(string text) =>
+        text.StartsWith("{\"arrived\":", StringComparison.Ordinal)
         || text.StartsWith("{\"chains\":", StringComparison.Ordinal);
 
     private static LogBookFinding Of(JsonElement file)
@@ -81,18 +86,25 @@ internal static class LogBookCheck
         });
         return LogBookFile.HeadOf(open) == head
             ? new(LogBookWord.Intact, "The file is as it was written. Compare its seal with the paper.", Head: head)
-            : new(LogBookWord.Changed, "Something outside of the entries was changed: the content does not fit the seal.");
+            : new(
+                LogBookWord.Changed,
+                "Something outside of the entries was changed: the content does not fit the seal."
+            );
     }
 
     private static LogBookFinding ChangedAt(string? id, string why) =>
         new(LogBookWord.Changed, $"Entry {id ?? "without an id"} was changed: {why}", id);
 
-    private static LogBookFinding Missing(string what) => new(LogBookWord.Truncated, $"The file is not whole: {what} missing.");
+    private static LogBookFinding Missing(string what) =>
+        new(LogBookWord.Truncated, $"The file is not whole: {what} missing.");
 
-    private static LogBookFinding Unreadable(string why) => new(LogBookWord.Unreadable, $"This is no log book that can be read: {why}.");
+    private static LogBookFinding Unreadable(string why) =>
+        new(LogBookWord.Unreadable, $"This is no log book that can be read: {why}.");
 
     private static string? TextOf(JsonElement json, string name) =>
-        json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String
+        json.ValueKind == JsonValueKind.Object
+        && json.TryGetProperty(name, out var value)
+        && value.ValueKind == JsonValueKind.String
             ? value.GetString()
             : null;
 }

@@ -12,7 +12,13 @@ internal sealed record TextLine(string Text, Typeface Face);
 /// <param name="Lines">Broken lines.</param>
 /// <param name="Drawing">A drawing instead, or null.</param>
 /// <param name="Scale">Points in one unit of the drawing.</param>
-internal sealed record Cell(double X, double Width, IReadOnlyList<TextLine> Lines, Drawing? Drawing = null, double Scale = 1)
+internal sealed record Cell(
+    double X,
+    double Width,
+    IReadOnlyList<TextLine> Lines,
+    Drawing? Drawing = null,
+    double Scale = 1
+)
 {
     private const char Glue = '\u00A0'; // on paper an ordinary space
 
@@ -20,7 +26,11 @@ internal sealed record Cell(double X, double Width, IReadOnlyList<TextLine> Line
 
     /// <summary>Text, broken to the width; empty texts are left out.</summary>
     public static Cell Of(double x, double width, params IEnumerable<(string? Text, Typeface Face)> texts) =>
-        new(x, width, [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(t.Text!, t.Face, width))]);
+        new(
+            x,
+            width,
+            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(t.Text!, t.Face, width))]
+        );
 
     /// <summary>A drawing as wide as the column.</summary>
     public static Cell Of(double x, double width, Drawing drawing) => new(x, width, [], drawing, width / drawing.Width);
@@ -28,7 +38,10 @@ internal sealed record Cell(double X, double Width, IReadOnlyList<TextLine> Line
     private static IEnumerable<TextLine> Broken(string text, Typeface face, double width)
     {
         var line = "";
-        foreach (var word in text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, face, width)))
+        foreach (
+            var word in text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)
+                .SelectMany(w => Pieces(w, face, width))
+        )
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length == 0 || WidthOf(longer, face) <= width)

@@ -32,8 +32,16 @@ internal sealed class Pages(PdfDocument document, string footer)
         Row(title, 2, false);
         if (columns is not null)
             Row(columns, 3);
-        repeated = columns is null ? [[Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))]]
-            : [[Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))], columns];
+        repeated = columns is null
+            ?
+            [
+                [Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))],
+            ]
+            :
+            [
+                [Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))],
+                columns,
+            ];
     }
 
     /// <summary>Ends the part: nothing is repeated any more.</summary>
@@ -95,7 +103,11 @@ internal sealed class Pages(PdfDocument document, string footer)
         {
             var start = from;
             var part = cells.Select(c =>
-                c with { Lines = [.. c.Lines.Skip(start).Take(piece)], Drawing = start == 0 ? c.Drawing : null }
+                c with
+                {
+                    Lines = [.. c.Lines.Skip(start).Take(piece)],
+                    Drawing = start == 0 ? c.Drawing : null,
+                }
             );
             Row([.. part], padding, ruled && from + piece >= longest);
         }
@@ -113,7 +125,13 @@ internal sealed class Pages(PdfDocument document, string footer)
     {
         foreach (var line in lines)
         {
-            page.DrawString(line.Text, line.Face.Font, new XSolidBrush(PdfPen.Grey(line.Face.Ink)), x, top + line.Face.Size);
+            page.DrawString(
+                line.Text,
+                line.Face.Font,
+                new XSolidBrush(PdfPen.Grey(line.Face.Ink)),
+                x,
+                top + line.Face.Size
+            );
             top += line.Face.Leading;
         }
     }

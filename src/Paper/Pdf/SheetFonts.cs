@@ -30,7 +30,9 @@ internal sealed class SheetFonts : IFontResolver
     {
         using var resource =
             typeof(SheetFonts).Assembly.GetManifestResourceStream($"{faceName}.ttf")
-            ?? throw new InvalidOperationException($"The font {faceName} was trimmed away (Witnessmark.Paper.Pdf is off).");
+            ?? throw new InvalidOperationException(
+                $"The font {faceName} was trimmed away (Witnessmark.Paper.Pdf is off)."
+            );
         var bytes = new byte[resource.Length];
         resource.ReadExactly(bytes);
         return bytes;
