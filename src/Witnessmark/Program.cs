@@ -2,12 +2,16 @@ using System.CommandLine;
 using System.Text;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
+using Witnessmark.Serve;
+using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
     CalcCommand.Create(),
     JudgeCommand.Create(),
+    ServeCommand.Create(),
+    VerifyCommand.Create(),
 };
 var parsed = root.Parse(args);
 var ended = parsed.Invoke();

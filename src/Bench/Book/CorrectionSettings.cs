@@ -42,8 +42,8 @@ public static class CorrectionSettings
     internal static Dictionary<string, string> Read(TomlTable? table, string? correction)
     {
         Dictionary<string, string> settings = [];
-        if (table is null)
-            return settings;
+        if (table is null || (correction is not null && !All.ContainsKey(correction)))
+            return settings; // of an unknown calculation nothing is known
         foreach (
             var (name, dimension) in All.GetValueOrDefault(correction ?? "") ?? new Dictionary<string, Dimension?>()
         )

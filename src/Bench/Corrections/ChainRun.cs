@@ -48,6 +48,7 @@ internal sealed record ChainRun(
         private double turns;
         private Length? uncertainty;
         private Length? beforeNut;
+        private bool movedSince;
         private TurnSlackLaw? law;
 
         public ChainRun Learnt => new([.. trials], uncertainty, law, pairs);
@@ -62,6 +63,7 @@ internal sealed record ChainRun(
             if (beforeNut is { } before)
                 pairs.Add(new(before, slack));
             beforeNut = null;
+            movedSince = false;
             trials.Add(new(new Turns(turns), slack));
             if (trials.Count >= 2 && uncertainty is { Millimetres: > 0 } known)
                 law = ChainAdjustment.From([.. trials], slack, known).Value?.Law ?? law;
@@ -70,12 +72,16 @@ internal sealed record ChainRun(
         public void Turned(CorrectionMade correction)
         {
             if (correction is { Left: { } left, Right: { } right })
+            {
                 turns += AtTheChain(left, right);
+                movedSince = true;
+            }
         }
 
         public void NutTightened()
         {
-            beforeNut = trials.Count > 0 ? trials[^1].Slack : null;
+            // a slack that was turned away from since teaches nothing about the nut
+            beforeNut = trials.Count > 0 && !movedSince ? trials[^1].Slack : null;
             trials.Clear();
             turns = 0;
         }

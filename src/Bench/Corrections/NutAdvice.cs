@@ -41,7 +41,7 @@ internal static class NutAdvice
             ?
             [
                 $"shift q = {Numerals.Plain(shift.Shift.SquareMillimetres, 0)} ± {Numerals.Plain(shift.ShiftDeviation.SquareMillimetres, 0)} mm², from {run.NutPairs.Count} pair{(run.NutPairs.Count == 1 ? "" : "s")} and the workshop's prior",
-                $"set to √(St² + q) = √({Numerals.Plain(middle.Millimetres, 1)}² + {Numerals.Plain(shift.Shift.SquareMillimetres, 0)}) = {Numerals.With(setTo.Millimetres, Millimetre, 1)}, ending within ± {Numerals.With(2 * final.Millimetres, Millimetre, 1)}",
+                $"set to √(St² + q) = √({Numerals.Plain(middle.Millimetres, 1)}² {(shift.Shift.SquareMillimetres < 0 ? '−' : '+')} {Numerals.Plain(Math.Abs(shift.Shift.SquareMillimetres), 0)}) = {Numerals.With(setTo.Millimetres, Millimetre, 1)}, ending within ± {Numerals.With(2 * final.Millimetres, Millimetre, 1)}",
                 "q = before² − after²: handbook, axle-nut-shift",
             ]
             : [];

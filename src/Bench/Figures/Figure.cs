@@ -57,12 +57,15 @@ public sealed record Figure(
     public string Short =>
         Kind switch
         {
-            FigureKind.Range => $"{Number(Min)} – {Number(Max)} {Unit}",
-            FigureKind.Min => $"≥ {Number(Min)} {Unit}",
-            FigureKind.Max => $"≤ {Number(Max)} {Unit}",
-            FigureKind.Target => $"{Number(Value)} ± {Number(Max - Value)} {Unit}",
-            _ => $"{Number(Value)} {Unit}",
+            FigureKind.Range => $"{Number(Min)} – {Number(Max)}{Tail}",
+            FigureKind.Min => $"≥ {Number(Min)}{Tail}",
+            FigureKind.Max => $"≤ {Number(Max)}{Tail}",
+            FigureKind.Target => $"{Number(Value)} ± {Number(Max - Value)}{Tail}",
+            _ => $"{Number(Value)}{Tail}",
         };
+
+    // a pure number stands alone
+    private string Tail => Unit.Symbol == "1" ? "" : $" {Unit}";
 
     private static string Number(double? value) => (value ?? 0).ToString("0.######", CultureInfo.InvariantCulture);
 }

@@ -41,6 +41,9 @@ public sealed record PrintedQuantity(IReadOnlyList<PrintedNumber> Numbers, Unit 
         var end = 0;
         while (end < text.Length && OfNumbers(text, end) is > 0 and var length)
             end += length;
+        if (end < text.Length && text[end] == '/') // "1/min": its 1 is of the unit
+            while (end > 0 && char.IsAsciiDigit(text[end - 1]))
+                end--;
         return (text[..end].Trim(), text[end..].Trim());
     }
 

@@ -93,11 +93,13 @@ internal sealed class JobStep
         drafts.Add(EntryKind.Reading, EntryBody.Reading(point.Id, raw, places.Count > 0 ? places : null, with, sure));
     }
 
-    private Doubt? Doubt(IReadOnlyList<string> raw) =>
-        point.Reading.Unit is { } unit
-            ? raw.Select(r => RawValue.In(r, unit, out _) is { } value ? TenTimes.About(point.Reading, value) : null)
-                .FirstOrDefault(d => d is not null)
-            : null;
+    private Doubt? Doubt(IReadOnlyList<string> raw)
+    {
+        if (point.Reading.Unit is not { } unit)
+            return null;
+        var values = raw.Select(r => RawValue.In(r, unit, out _) ?? double.NaN).ToArray();
+        return TenTimes.About(point.Reading, values).FirstOrDefault();
+    }
 
     private (IReadOnlyList<string> Raw, IReadOnlyList<string> Places, string? Key) Raw()
     {

@@ -15,7 +15,7 @@ internal static class FiguresOfPoints
         foreach (var point in book.Points.Values)
         {
             Provable(point);
-            SomewhereInASheet(point, sheets);
+            MisspeltInBook(point, sheets);
             foreach (var sheet in newest.Where(s => point.Point.Drive is null || point.Point.Drive == s.Sheet.Drive))
                 InSheet(point, sheet, planned.Contains(point.Point.Id), mistakes);
         }
@@ -32,15 +32,12 @@ internal static class FiguresOfPoints
             );
     }
 
-    private static void SomewhereInASheet(PointRead point, IReadOnlyList<SheetRead> sheets)
+    /// <summary>The sheets say what they lack; the book is named too when it looks misspelt there.</summary>
+    private static void MisspeltInBook(PointRead point, IReadOnlyList<SheetRead> sheets)
     {
-        if (point.Point.JudgedBy is not { Length: > 0 } key || sheets.Any(s => s.Declared.Contains(key)))
-            return;
-        point.Table.Wrong(
-            "judged-by",
-            $"no figure sheet has a figure \"{key}\"",
-            Nearest.InWords(key, [.. sheets.SelectMany(s => s.Declared).Distinct()])
-        );
+        var known = sheets.SelectMany(s => s.Declared).Distinct().ToArray();
+        if (point.Point.JudgedBy is { Length: > 0 } key && !known.Contains(key) && Nearest.To(key, known) is { } near)
+            point.Table.Wrong("judged-by", $"no figure sheet has a figure \"{key}\"", $"\"{near}\"");
     }
 
     private static void InSheet(PointRead point, SheetRead sheet, bool planned, Mistakes mistakes)

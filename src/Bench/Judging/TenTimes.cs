@@ -7,6 +7,14 @@ namespace Witnessmark.Bench.Judging;
 /// <summary>Asks back a value that makes no sense at its point, and names the one ten times off that would.</summary>
 public static class TenTimes
 {
+    /// <summary>The questions to ask about the values of one reading; of two marks it is their distance that has to make sense.</summary>
+    /// <param name="form">How the point is read.</param>
+    /// <param name="values">The values in the form's unit.</param>
+    public static IEnumerable<Doubt> About(ReadingForm form, IReadOnlyList<double> values) =>
+        (form.Kind == ReadingKind.Marks && values.Count == 2 ? [Math.Abs(values[0] - values[1])] : values)
+            .Select(v => About(form, v))
+            .OfType<Doubt>();
+
     /// <summary>The question to ask, or null when the value makes sense or nobody knows what would.</summary>
     /// <param name="form">How the point is read.</param>
     /// <param name="value">The value in the form's unit.</param>

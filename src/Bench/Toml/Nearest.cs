@@ -11,8 +11,11 @@ public static class Nearest
             .OrderBy(k => k.Steps)
             .ThenBy(k => k.Name, StringComparer.Ordinal)
             .FirstOrDefault();
-        return best.Name is not null && best.Steps <= Math.Max(1, written.Length / 3) ? best.Name : null;
+        return best.Name is not null && best.Steps <= Bound(written) ? best.Name : null;
     }
+
+    /// <summary>Two letters that changed places are two steps; in a very short name two steps make another name.</summary>
+    private static int Bound(string written) => written.Length < 4 ? 1 : Math.Max(2, written.Length / 3);
 
     /// <summary>What would be right, in words: the near one, or all when they are few.</summary>
     public static string InWords(string written, IReadOnlyCollection<string> known) =>

@@ -3,14 +3,17 @@ using Witnessmark.Bench.Jobs;
 
 namespace Witnessmark.Judge;
 
-/// <summary>A job on the terminal: the strip, each reading with verdict and uncertainty, corrections with their working, holds.</summary>
+/// <summary>A job on the terminal: the strip, then what was done in its order with verdicts and corrections, then the holds.</summary>
 internal static class JobReport
 {
-    public static void Write(TextWriter to, JobState state)
+    /// <param name="to">Where it is written.</param>
+    /// <param name="steps">The job's state after each of its entries.</param>
+    public static void Write(TextWriter to, IReadOnlyList<JobState> steps)
     {
+        var state = steps[^1];
         Head(to, state);
-        foreach (var point in state.Points)
-            Point(to, point);
+        for (var i = 1; i < steps.Count; i++)
+            Step(to, steps[i - 1], steps[i]);
         End(to, state);
     }
 
@@ -22,49 +25,45 @@ internal static class JobReport
         to.WriteLine("/ marked  ! outside  ? unproven  : not marked  x read again  - left  . not read");
     }
 
-    private static void Point(TextWriter to, PointState point)
+    private static void Step(TextWriter to, JobState before, JobState after)
     {
-        to.WriteLine();
-        to.WriteLine(
-            $"{Sign(point.Stripe)} {point.Point.Title}{(point.Figure is { } figure ? $"   {figure.Short}" : "")}"
-        );
-        foreach (var step in Steps(point))
-            to.WriteLine("    " + step);
-        if (point.Advice is { } advice && (advice.Needed || advice.Notes.Count > 0))
-            Advice(to, advice);
-        foreach (var why in point.AgainBecause)
-            to.WriteLine($"    read again: {why}");
-        if (point.Left is { } left)
-            to.WriteLine($"    left as it is: {left.Why}");
-        foreach (var note in point.Notes)
-            to.WriteLine($"    note: {note.Text}");
+        foreach (var (was, now) in before.Points.Zip(after.Points))
+            if (now.Readings.Count > was.Readings.Count)
+                Reading(to, now, now.Readings[^1]);
+            else if (now.Corrections.Count > was.Corrections.Count)
+                to.WriteLine($"  done: {now.Point.Title}: {now.Corrections[^1].Words}");
+            else if (now.Marked is not null && was.Marked is null)
+                to.WriteLine($"  / marked: {now.Point.Title}");
+            else if (now.Left is { } left && was.Left is null)
+                to.WriteLine($"  - left as it is: {now.Point.Title}: {left.Why}");
+            else if (now.Notes.Count > was.Notes.Count)
+                to.WriteLine($"  note: {now.Point.Title}: {now.Notes[^1].Text}");
+        foreach (var (was, now) in before.Points.Zip(after.Points))
+            if (now.AgainBecause.Count > 0 && was.AgainBecause.Count == 0)
+                to.WriteLine($"  x read again: {now.Point.Title}. {string.Join(" ", now.AgainBecause)}");
     }
 
-    /// <summary>Readings and corrections in the order they were made.</summary>
-    private static IEnumerable<string> Steps(PointState point) =>
-        point
-            .Readings.Select(r => (r.Entry.Seq, Lines: Reading(r)))
-            .Concat(point.Corrections.Select(c => (c.Entry.Seq, Lines: Enumerable.Repeat($"done: {c.Words}", 1))))
-            .OrderBy(s => s.Seq)
-            .SelectMany(s => s.Lines);
-
-    private static IEnumerable<string> Reading(ReadingTaken reading)
+    private static void Reading(TextWriter to, PointState point, ReadingTaken reading)
     {
+        to.WriteLine();
+        to.WriteLine($"{point.Point.Title}{(point.Figure is { } figure ? $"   {figure.Short}" : "")}");
         var with = reading.Instrument is { } instrument ? $" with {instrument.Name}" : "";
         if (reading.Raw.Count > 0)
-            yield return $"read {string.Join(", ", reading.Raw)}{with}";
-        yield return $"{reading.Opinion.Verdict.ToString().ToLowerInvariant()}: {reading.Opinion.Headline}. {reading.Opinion.Grounds}".TrimEnd();
+            to.WriteLine($"  read {string.Join(", ", reading.Raw)}{with}");
+        to.WriteLine($"  {Sign(point.Stripe)} {reading.Opinion.Headline}. {reading.Opinion.Grounds}".TrimEnd());
         foreach (var line in reading.Opinion.Working)
-            yield return "    " + line;
+            to.WriteLine($"      {line}");
+        if (point.Advice is { } advice)
+            Advice(to, advice);
     }
 
     private static void Advice(TextWriter to, Advice advice)
     {
-        to.WriteLine($"    -> {(advice.Aim is { } aim ? aim + ": " : "")}{advice.Headline}");
+        to.WriteLine($"  -> {(advice.Aim is { } aim ? aim + ": " : "")}{advice.Headline}");
         foreach (var line in (advice.Refusal is { } refusal ? [refusal] : Array.Empty<string>()).Concat(advice.Notes))
-            to.WriteLine($"       {line}");
+            to.WriteLine($"     {line}");
         foreach (var line in advice.Working)
-            to.WriteLine($"           {line}");
+            to.WriteLine($"      {line}");
     }
 
     private static void End(TextWriter to, JobState state)

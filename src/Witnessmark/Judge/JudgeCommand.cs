@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Toml;
 using Witnessmark.Calc;
 
 //PAPER using Witnessmark.Paper.Handover;
@@ -35,8 +34,8 @@ internal static class JudgeCommand
 
     private static int Run(FileInfo file, DirectoryInfo? outFolder)
     {
-        var (state, bench, day, mistakes) = JobOnDisk.Read(file);
-        if (state is null)
+        var (steps, bench, day, mistakes) = JobOnDisk.Read(file);
+        if (steps is null)
         {
             foreach (var mistake in mistakes)
                 Console.Error.WriteLine(mistake);
@@ -47,7 +46,8 @@ internal static class JudgeCommand
             );
             return ExitCode.Malformed;
         }
-        JobReport.Write(Console.Out, state);
+        JobReport.Write(Console.Out, steps);
+        var state = steps[^1];
         if (outFolder is not null)
             Put(outFolder, state, bench!, day);
         return state.MayGo ? 0 : Held;

@@ -34,7 +34,7 @@ public class ChainAdjustmentTests
     [Property(MaxTest = 300)]
     public void Trials_on_the_line_give_its_law_whatever_their_number(uint a, uint b)
     {
-        var (c, start) = (500 + a % 1500, 40.0 + b % 20);
+        var (c, start) = (Chance.Between(500, 2000, a), Chance.Between(40, 60, b));
         Trial OnLine(double turns) => At(turns, Math.Sqrt(start * start - c * turns));
         var first = Math.Min(1, (start * start - 400) / c);
         var two = With(0.1, 18, OnLine(0), OnLine(first)).Certain;

@@ -1,0 +1,26 @@
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Client.Bench;
+
+/// <summary>An entry in a short sentence.</summary>
+internal static class EntryWords
+{
+    public static string Of(Entry entry, IReadOnlyList<PointState> points) =>
+        Facts.Of(entry).Fact switch
+        {
+            ReadingFact reading => $"{Title(reading, points)}: {string.Join(", ", reading.Raw)}",
+            CorrectionFact correction => $"{Title(correction, points)}: {Made(correction, points)}",
+            MarkFact mark => $"{Title(mark, points)}: marked",
+            LeftFact left => $"{Title(left, points)}: left as it is, {left.Why}",
+            NoteFact note => $"note “{note.Text}”",
+            ReleaseFact release => $"released by {release.Name}",
+            _ => entry.Kind,
+        };
+
+    private static string Made(CorrectionFact fact, IReadOnlyList<PointState> points) =>
+        points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id)?.Words ?? "corrected";
+
+    private static string Title(Fact fact, IReadOnlyList<PointState> points) =>
+        points.FirstOrDefault(p => p.Point.Id == fact.Point)?.Point.Title ?? fact.Point;
+}

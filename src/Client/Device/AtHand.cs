@@ -1,0 +1,107 @@
+using System.Text.Json;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Toml;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
+internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
+{
+    private readonly Dictionary<string, JobState> states = new(StringComparer.Ordinal);
+
+    /// <summary>Anything that a screen shows may have changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>What jobs are judged with; null until the shop was met once.</summary>
+    public Workbench? Workbench { get; private set; }
+
+    /// <summary>What is wrong with the shop's files.</summary>
+    public IReadOnlyList<Mistake> Mistakes { get; private set; } = [];
+
+    public DeviceLedger Ledger => ledger;
+
+    public Exchange Exchange => exchange;
+
+    /// <summary>Who works with this device, if the shop still knows the name.</summary>
+    public string? Person =>
+        ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
+
+    public async Task Open()
+    {
+        await ledger.Open();
+        ReadWorkbench();
+        ledger.Changed += Forget;
+        exchange.Changed += () => Changed?.Invoke();
+        exchange.WorkbenchCame += ReadWorkbench;
+        exchange.Start();
+    }
+
+    public async Task WorksAs(string person) => await ledger.Remember(ledger.Facts with { Person = person });
+
+    /// <summary>The state of a job; null without a workbench or entries.</summary>
+    public JobState? Job(string job)
+    {
+        if (Workbench is null)
+            return null;
+        if (!states.TryGetValue(job, out var state) && ledger.Of(job).Any())
+            states[job] = state = JobFold.Of(job, ledger.Of(job), Workbench);
+        return state;
+    }
+
+    /// <summary>All jobs that are known here, the latest first.</summary>
+    public IReadOnlyList<JobState> Jobs() =>
+        [.. ledger.Jobs.Select(Job).OfType<JobState>().OrderByDescending(j => j.Arrival?.At, StringComparer.Ordinal)];
+
+    /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
+    public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)
+    {
+        var shop =
+            Workbench?.Workshop.Id
+            ?? throw new InvalidOperationException("Nothing is written before the shop was met.");
+        var by = Person ?? throw new InvalidOperationException("Nothing is written before somebody said who they are.");
+        var entry = await ledger.Write(shop, job, kind, body, by, strikes);
+        exchange.Wake();
+        return entry;
+    }
+
+    /// <summary>The last own fact of a job that can be taken back: not the arrival, not a strike, not struck.</summary>
+    public Entry? LastOwn(string job)
+    {
+        var struck = ledger.Of(job).Select(e => e.Strikes).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        return ledger
+            .Of(job)
+            .Where(e =>
+                ledger.IsOwn(e) && e.Kind is not (EntryKind.Strike or EntryKind.Arrival) && !struck.Contains(e.Id)
+            )
+            .MaxBy(e => e.Seq);
+    }
+
+    /// <summary>A number for a new job that no other device gives: the next one here and two letters of this device.</summary>
+    public string NewJobNumber()
+    {
+        var highest = ledger.Jobs.Select(Leading).DefaultIfEmpty(0).Max();
+        return $"{highest + 1}-{ledger.Facts.Device[^2..]}";
+    }
+
+    private static int Leading(string job) =>
+        int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;
+
+    private void Forget()
+    {
+        states.Clear();
+        Changed?.Invoke();
+    }
+
+    private void ReadWorkbench()
+    {
+        if (ledger.Facts.Workbench is not { } text)
+            return;
+        var reply = JsonSerializer.Deserialize(text, DeviceJson.Default.WorkbenchReply)!;
+        var (bench, mistakes) = WorkbenchFiles.Read(reply.Files.Select(f => new SourceText(f.Name, f.Text)));
+        Mistakes = mistakes;
+        if (bench is not null)
+            Workbench = bench;
+        Forget();
+    }
+}

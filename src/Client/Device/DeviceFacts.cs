@@ -1,0 +1,49 @@
+using System.Text.Json.Serialization;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>What the device knows of itself, kept beside the entries.</summary>
+internal sealed record DeviceFacts
+{
+    /// <summary>This device's name in every entry; a wiped device takes a new one and so begins a new chain.</summary>
+    public string Device { get; init; } = "";
+
+    /// <summary>Number of the last own entry.</summary>
+    public int HeadSeq { get; init; }
+
+    /// <summary>Its hash.</summary>
+    public string? HeadHash { get; init; }
+
+    /// <summary>Who works with this device.</summary>
+    public string? Person { get; init; }
+
+    /// <summary>Identity of the shop's ledger as last met.</summary>
+    public string? Ledger { get; init; }
+
+    /// <summary>Up to which place in the shop's order others' entries were fetched.</summary>
+    public int Pulled { get; init; }
+
+    /// <summary>Up to which own number the shop said that it has all.</summary>
+    public int Confirmed { get; init; }
+
+    /// <summary>Up to which own number entries were sent; those between here and <see cref="Confirmed"/> were set aside.</summary>
+    public int Sent { get; init; }
+
+    /// <summary>The shop's files as last fetched, as the reply stood.</summary>
+    public string? Workbench { get; init; }
+}
+
+/// <summary>The head of this device's chain as another tab left it.</summary>
+internal sealed record Head(int HeadSeq, string? HeadHash);
+
+/// <summary>Space in the browser's store, in bytes.</summary>
+internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(DeviceFacts))]
+[JsonSerializable(typeof(Head))]
+[JsonSerializable(typeof(StoreSpace))]
+[JsonSerializable(typeof(WorkbenchReply))]
+[JsonSerializable(typeof(TakenReply))]
+[JsonSerializable(typeof(Bench.DraftText))]
+internal sealed partial class DeviceJson : JsonSerializerContext;

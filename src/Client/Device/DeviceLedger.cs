@@ -1,0 +1,136 @@
+using System.Globalization;
+using System.Text.Json;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>All entries that this device has: its own, and those of others that the shop gave. What it says is saved here stands in the store.</summary>
+internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
+{
+    // one chain per device; a wiped device takes a new name, so its epoch never grows
+    private const int Epoch = 1;
+    private readonly Dictionary<string, Entry> byId = new(StringComparer.Ordinal);
+    private bool askedToKeep;
+
+    /// <summary>Something was added, here or in another tab.</summary>
+    public event Action? Changed;
+
+    public DeviceFacts Facts { get; private set; } = new();
+
+    /// <summary>Own entries that stand in this device's store.</summary>
+    public int SavedHere => Facts.HeadSeq;
+
+    /// <summary>Own entries of which the shop said that it has them.</summary>
+    public int SavedAtShop => Math.Min(Facts.Confirmed, Facts.HeadSeq);
+
+    public async Task Open()
+    {
+        await store.Open();
+        Facts = await store.Facts();
+        foreach (var entry in await store.Entries())
+            byId[entry.Id] = entry;
+    }
+
+    public IEnumerable<string> Jobs => byId.Values.Select(e => e.Job).Distinct();
+
+    public IEnumerable<Entry> Of(string job) => byId.Values.Where(e => e.Job == job);
+
+    /// <summary>Own entries with a number above the given one, in order.</summary>
+    public IReadOnlyList<Entry> OwnAfter(int seq, int most) =>
+        [.. byId.Values.Where(e => IsOwn(e) && e.Seq > seq).OrderBy(e => e.Seq).Take(most)];
+
+    public bool IsOwn(Entry entry) => entry.Device == Facts.Device;
+
+    /// <summary>Whether all entries of a job that this device has are at the shop.</summary>
+    public int NotYetAtShop(string job) => Of(job).Count(e => IsOwn(e) && e.Seq > Facts.Confirmed);
+
+    /// <summary>Numbers, seals and stores a fact; when this returns, it is saved here.</summary>
+    public async Task<Entry> Write(
+        string shop,
+        string job,
+        string kind,
+        JsonElement body,
+        string by,
+        string? strikes = null
+    )
+    {
+        var at = clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
+        var draft = new EntryDraft(NewId(), shop, job, kind, body, strikes, Covers(job), at, by);
+        while (true)
+        {
+            var entry = Entries.Sealed(draft, Facts.Device, Epoch, Facts.HeadSeq + 1, Facts.HeadHash);
+            if (await store.Append(entry) is not { } head)
+            {
+                Facts = Facts with { HeadSeq = entry.Seq, HeadHash = entry.Hash };
+                byId[entry.Id] = entry;
+                Changed?.Invoke();
+                await AskToKeepOnce();
+                return entry;
+            }
+            // another tab wrote meanwhile: its number is taken, this fact gets the next one
+            Facts = Facts with
+            {
+                HeadSeq = head.HeadSeq,
+                HeadHash = head.HeadHash,
+            };
+        }
+    }
+
+    /// <summary>Keeps others' entries.</summary>
+    public async Task Keep(IReadOnlyList<Entry> entries, string ledger, int pulled)
+    {
+        await store.Keep(entries, ledger, pulled);
+        Facts = Facts with { Ledger = ledger, Pulled = pulled };
+        foreach (var entry in entries)
+            byId.TryAdd(entry.Id, entry);
+        Changed?.Invoke();
+    }
+
+    public async Task Remember(DeviceFacts facts)
+    {
+        await store.Remember(
+            ("ledger", facts.Ledger),
+            ("pulled", facts.Pulled),
+            ("confirmed", facts.Confirmed),
+            ("sent", facts.Sent),
+            ("person", facts.Person)
+        );
+        Facts = facts with { HeadSeq = Facts.HeadSeq, HeadHash = Facts.HeadHash, Workbench = Facts.Workbench };
+        Changed?.Invoke();
+    }
+
+    public async Task RememberWorkbench(string reply)
+    {
+        await store.Remember(("workbench", reply));
+        Facts = Facts with { Workbench = reply };
+    }
+
+    /// <summary>Another tab wrote.</summary>
+    public async Task HeardOf(string[] ids)
+    {
+        Facts = await store.Facts();
+        if (ids.Length > 0)
+            foreach (var entry in await store.Entries(ids))
+                byId.TryAdd(entry.Id, entry);
+        Changed?.Invoke();
+    }
+
+    /// <summary>The highest number seen of each other chain in this job.</summary>
+    private Dictionary<string, int>? Covers(string job)
+    {
+        var seen = Of(job)
+            .Where(e => !IsOwn(e))
+            .GroupBy(e => e.Chain)
+            .ToDictionary(chain => chain.Key, chain => chain.Max(e => e.Seq));
+        return seen.Count == 0 ? null : seen;
+    }
+
+    private async Task AskToKeepOnce()
+    {
+        if (!askedToKeep)
+            await store.AskToKeep();
+        askedToKeep = true;
+    }
+
+    private static string NewId() => Guid.CreateVersion7().ToString("N");
+}

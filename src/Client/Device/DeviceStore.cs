@@ -1,0 +1,92 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using Microsoft.JSInterop;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>The browser's own store (IndexedDB), its locks and its news between tabs.</summary>
+internal sealed class DeviceStore(IJSRuntime js)
+{
+    private IJSInProcessObjectReference? module;
+
+    private IJSInProcessObjectReference Module =>
+        module ?? throw new InvalidOperationException("The store is used before it was opened.");
+
+    public async Task Open()
+    {
+        module = await js.InvokeAsync<IJSInProcessObjectReference>("import", "./device.js");
+        await module.InvokeVoidAsync("open");
+    }
+
+    public async Task<DeviceFacts> Facts() =>
+        Read(await Module.InvokeAsync<string>("facts"), DeviceJson.Default.DeviceFacts);
+
+    /// <summary>All entries, or those with the ids.</summary>
+    public async Task<IReadOnlyList<Entry>> Entries(string[]? ids = null) =>
+        [.. (await Module.InvokeAsync<string[]>("entries", [ids])).Select(EntryOf)];
+
+    /// <summary>Writes number and fact in one; null when done, else the head that another tab left meanwhile.</summary>
+    public async Task<Head?> Append(Entry entry)
+    {
+        var answer = await Module.InvokeAsync<string>(
+            "append",
+            entry.Id,
+            EntryJson.Write(entry).GetRawText(),
+            entry.Seq,
+            entry.DevicePrevious,
+            entry.Hash
+        );
+        return answer.Length == 0 ? null : Read(answer, DeviceJson.Default.Head);
+    }
+
+    /// <summary>Keeps entries that the shop gave, and how far it was read.</summary>
+    public async Task Keep(IReadOnlyList<Entry> entries, string ledger, int pulled) =>
+        await Module.InvokeVoidAsync(
+            "keep",
+            entries.Select(e => e.Id).ToArray(),
+            entries.Select(e => EntryJson.Write(e).GetRawText()).ToArray(),
+            ledger,
+            pulled
+        );
+
+    public async Task Remember(params (string Name, object? Value)[] facts) =>
+        await Module.InvokeVoidAsync(
+            "remember",
+            facts.Select(f => f.Name).ToArray(),
+            facts.Select(f => f.Value).ToArray()
+        );
+
+    public void Listen<T>(DotNetObjectReference<T> listener)
+        where T : class => Module.InvokeVoid("listen", listener);
+
+    public async Task<bool> Alone<T>(DotNetObjectReference<T> listener, string method)
+        where T : class => await Module.InvokeAsync<bool>("alone", listener, method);
+
+    public async Task AskToKeep() => await Module.InvokeAsync<bool>("persist");
+
+    public async Task<StoreSpace> Space() =>
+        Read(await Module.InvokeAsync<string>("space"), DeviceJson.Default.StoreSpace);
+
+    public string? Draft(string key) => Module.Invoke<string?>("draft", key);
+
+    public void SaveDraft(string key, string? text) => Module.InvokeVoid("saveDraft", key, text);
+
+    public void Type<T>(DotNetObjectReference<T> typist)
+        where T : class => Module.InvokeVoid("type", typist);
+
+    public void StopTyping() => Module.InvokeVoid("stopTyping");
+
+    public void Focus(string selector) => Module.InvokeVoid("focus", selector);
+
+    public void ToTop(string selector) => Module.InvokeVoid("toTop", selector);
+
+    private static Entry EntryOf(string text)
+    {
+        using var document = JsonDocument.Parse(text);
+        return EntryJson.Read(document.RootElement);
+    }
+
+    private static T Read<T>(string text, JsonTypeInfo<T> type) =>
+        JsonSerializer.Deserialize(text, type) ?? throw new JsonException("The store answered nothing.");
+}

@@ -1,0 +1,174 @@
+using System.Net;
+using Microsoft.JSInterop;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>
+/// Brings entries to the shop and others' entries here: on each new entry, when the network comes back, when the page is
+/// looked at, from time to time, and on request. An error never deletes anything.
+/// </summary>
+internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop) : IDisposable
+{
+    private const int LargestBatch = 200;
+    private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);
+    private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
+    private DotNetObjectReference<Exchange>? self;
+    private TaskCompletionSource woken = New();
+    private int batch = LargestBatch;
+    private int failures;
+
+    /// <summary>Something about the exchange changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>The shop's files came anew.</summary>
+    public event Action? WorkbenchCame;
+
+    /// <summary>Why the last attempt failed, or null.</summary>
+    public string? Trouble { get; private set; }
+
+    public bool Busy { get; private set; }
+
+    /// <summary>Entries that the shop put aside, by number.</summary>
+    public SortedDictionary<int, Aside> SetAside { get; } = [];
+
+    public void Start()
+    {
+        self = DotNetObjectReference.Create(this);
+        store.Listen(self);
+        _ = Run();
+    }
+
+    [JSInvokable]
+    public void Wake() => woken.TrySetResult();
+
+    [JSInvokable]
+    public async Task HeardOf(string[] ids) => await ledger.HeardOf(ids);
+
+    /// <summary>One round; only one tab does it at a time.</summary>
+    [JSInvokable]
+    public async Task<bool> Round()
+    {
+        try
+        {
+            await FetchWorkbench();
+            await SendAll();
+            await FetchAll();
+            (Trouble, failures) = (null, 0);
+        }
+        catch (ShopTrouble trouble)
+        {
+            Trouble = trouble.Message;
+            failures++;
+            if (trouble.Status == HttpStatusCode.RequestEntityTooLarge && batch > 1)
+                batch /= 2;
+        }
+        return true;
+    }
+
+    public void Dispose() => self?.Dispose();
+
+    private async Task Run()
+    {
+        while (true)
+        {
+            woken = New();
+            Busy = true;
+            Changed?.Invoke();
+            await store.Alone(self!, nameof(Round));
+            Busy = false;
+            Changed?.Invoke();
+            await Task.WhenAny(woken.Task, Task.Delay(Wait()));
+        }
+    }
+
+    /// <summary>Grows with each failure, and is jittered so that a shop that comes back is not met by all devices at once.</summary>
+    private TimeSpan Wait()
+    {
+        if (failures == 0)
+            return Usual;
+        var longest = Math.Min(Longest.TotalSeconds, Shortest.TotalSeconds * Math.Pow(2, Math.Min(failures, 10)));
+        return TimeSpan.FromSeconds(longest / 2 + Random.Shared.NextDouble() * longest / 2);
+    }
+
+    private async Task FetchWorkbench()
+    {
+        var reply = await shop.Workbench();
+        if (reply == ledger.Facts.Workbench)
+            return;
+        await ledger.RememberWorkbench(reply);
+        WorkbenchCame?.Invoke();
+    }
+
+    private async Task SendAll()
+    {
+        while (ledger.OwnAfter(ledger.Facts.Sent, batch) is { Count: > 0 } next)
+        {
+            var taken = await shop.Send(ledger.Facts.Device, next);
+            Note(taken, next[0].Seq, next[^1].Seq);
+            if (await Met(taken.Ledger))
+                continue;
+            var sent = taken.UpTo < Math.Min(ledger.Facts.Confirmed, next[0].Seq - 1) ? taken.UpTo : next[^1].Seq;
+            await ledger.Remember(ledger.Facts with { Confirmed = taken.UpTo, Sent = sent });
+            batch = Math.Min(LargestBatch, batch * 2);
+        }
+    }
+
+    private void Note(TakenReply taken, int from, int to)
+    {
+        for (var seq = from; seq <= to; seq++)
+            SetAside.Remove(seq);
+        foreach (var aside in taken.SetAside ?? [])
+            SetAside[aside.Seq] = aside;
+    }
+
+    private async Task FetchAll()
+    {
+        while (true)
+        {
+            var (identity, head, entries) = await shop.After(ledger.Facts.Pulled);
+            if (await Met(identity) || await WentBack(head))
+                return;
+            if (entries.Count == 0)
+                return;
+            await ledger.Keep([.. entries.Select(e => e.Entry)], identity, entries.Max(e => e.Order));
+        }
+    }
+
+    /// <summary>Another ledger than the one met before has nothing of what was sent: all of it goes again.</summary>
+    private async Task<bool> Met(string identity)
+    {
+        if (ledger.Facts.Ledger == identity)
+            return false;
+        var another = ledger.Facts.Ledger is not null;
+        await ledger.Remember(
+            another
+                ? ledger.Facts with
+                {
+                    Ledger = identity,
+                    Pulled = 0,
+                    Confirmed = 0,
+                    Sent = 0,
+                }
+                : ledger.Facts with
+                {
+                    Ledger = identity,
+                }
+        );
+        if (another)
+            Wake();
+        return another;
+    }
+
+    /// <summary>The same ledger with fewer entries than were read from it was restored from a backup.</summary>
+    private async Task<bool> WentBack(int head)
+    {
+        if (head >= ledger.Facts.Pulled)
+            return false;
+        await ledger.Remember(ledger.Facts with { Pulled = 0, Confirmed = 0, Sent = 0 });
+        Wake();
+        return true;
+    }
+
+    private static TaskCompletionSource New() => new(TaskCreationOptions.RunContinuationsAsynchronously);
+}

@@ -1,0 +1,97 @@
+using System.Buffers;
+using System.Net;
+using System.Text.Json;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>Why the shop did not take or give anything. Nothing is lost by it.</summary>
+internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : Exception(says)
+{
+    public HttpStatusCode? Status => status;
+}
+
+/// <summary>The shop over HTTP, protocol 1.</summary>
+internal sealed class Shop(HttpClient http)
+{
+    public async Task<string> Workbench() => await Text(() => http.GetAsync("api/workbench"));
+
+    public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries)
+    {
+        using var body = new ByteArrayContent(Batch(device, entries));
+        body.Headers.ContentType = new("application/json");
+        return Read(await Text(() => http.PostAsync("api/entries", body)));
+    }
+
+    /// <summary>Entries after a place in the shop's order.</summary>
+    public async Task<(string Ledger, int Head, IReadOnlyList<(int Order, Entry Entry)> Entries)> After(int order)
+    {
+        var text = await Text(() => http.GetAsync($"api/entries?after={order}"));
+        try
+        {
+            using var document = JsonDocument.Parse(text);
+            var root = document.RootElement;
+            return (
+                root.GetProperty("ledger").GetString()!,
+                root.GetProperty("head").GetInt32(),
+                [
+                    .. root.GetProperty("entries")
+                        .EnumerateArray()
+                        .Select(e => (e.GetProperty("order").GetInt32(), EntryJson.Read(e.GetProperty("entry")))),
+                ]
+            );
+        }
+        catch (Exception unread)
+            when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
+        {
+            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+        }
+    }
+
+    private static byte[] Batch(string device, IReadOnlyList<Entry> entries)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using var json = new Utf8JsonWriter(buffer);
+        json.WriteStartObject();
+        json.WriteNumber("protocol", 1);
+        json.WriteString("device", device);
+        json.WriteNumber("epoch", entries[0].Epoch);
+        json.WriteStartArray("entries");
+        foreach (var entry in entries)
+            EntryJson.Write(json, entry);
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.Flush();
+        return buffer.WrittenSpan.ToArray();
+    }
+
+    private static TakenReply Read(string text)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(text, DeviceJson.Default.TakenReply) ?? throw new JsonException("null");
+        }
+        catch (JsonException unread)
+        {
+            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+        }
+    }
+
+    private static async Task<string> Text(Func<Task<HttpResponseMessage>> ask)
+    {
+        try
+        {
+            using var answer = await ask();
+            if (!answer.IsSuccessStatusCode)
+                throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+            // a fallback page instead of an answer means that no shop stands behind this address
+            return answer.Content.Headers.ContentType?.MediaType == "application/json"
+                ? await answer.Content.ReadAsStringAsync()
+                : throw new ShopTrouble(DeviceWords.NoShop);
+        }
+        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        {
+            throw new ShopTrouble(DeviceWords.NoAnswer);
+        }
+    }
+}

@@ -1,0 +1,15 @@
+namespace Witnessmark.Client.Device;
+
+/// <summary>The shop's files.</summary>
+internal sealed record WorkbenchReply(int Protocol, string Ledger, IReadOnlyList<WorkbenchFile> Files);
+
+internal sealed record WorkbenchFile(string Name, string Text);
+
+/// <summary>What the shop did with a batch.</summary>
+/// <param name="Ledger">Identity of its ledger.</param>
+/// <param name="UpTo">It has all of this device's entries up to this number.</param>
+/// <param name="Aside">Entries that it put aside whole.</param>
+internal sealed record TakenReply(string Ledger, int UpTo, IReadOnlyList<Aside>? SetAside);
+
+/// <summary>An entry that the shop put aside.</summary>
+internal sealed record Aside(string Id, int Seq, string Why);

@@ -1,0 +1,62 @@
+using Witnessmark.Bench.Jobs;
+
+namespace Witnessmark.Client.Jobs;
+
+/// <summary>Words of a job as a whole.</summary>
+internal static class JobWords
+{
+    public const string Holds = "Before it can go";
+    public const string MayGo = "Nothing keeps it. It can be released.";
+    public const string Released = "Released";
+    public const string ToRelease = "To the release";
+    public const string Continue = "Go on";
+    public const string BenchTime = "Bench time";
+    public const string Point = "Point";
+    public const string Limit = "Limit";
+    public const string Found = "Found";
+    public const string LeftAt = "Left at";
+    public const string Why = "Why today";
+    public const string State = "State";
+    public const string Sheet = "Handover sheet (PDF)";
+    public const string LogBook = "Log book";
+    public const string NotUnderstood = "Kept, but not understood by this program";
+    public const string Notes = "Notes";
+    public const string AddNote = "Note on the job";
+    public const string SaveNote = "Save note";
+    public const string Anywhere = "Anywhere";
+    public const string Release = "Release";
+    public const string ReleaseWhy =
+        "With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden.";
+    public const string YourName = "Your name";
+    public const string SignAs = "Write your name as it stands on this device.";
+    public const string Undo = "Take back the last entry";
+
+    public static string Number(string job) => $"Job {job}";
+
+    public static string Purpose(string purpose) =>
+        purpose == "handover" ? "Ready for its next owner" : Capital(purpose);
+
+    public static string Promised(string when) => $"promised {when}";
+
+    public static string NotRead(int count) => count == 1 ? "1 point not read yet" : $"{count} points not read yet";
+
+    public static string NotMarked(int count) =>
+        count == 1 ? "1 point read, not marked yet" : $"{count} points read, not marked yet";
+
+    public static string ReleasedBy(Release release) => $"Released by {release.Name}";
+
+    public static string TimeLeft(TimeSpan left) =>
+        left.TotalHours >= 1 ? $"{(int)left.TotalHours} h {left.Minutes} min left" : $"{left.Minutes} min left";
+
+    public static string WaitsToo(TimeSpan waits) =>
+        $"and {waits.TotalMinutes:0} min in which something settles or drains";
+
+    public static string Minutes(TimeSpan hands) => $"{hands.TotalMinutes:0} min";
+
+    public static string PaperMissing(int count) =>
+        count == 1
+            ? "1 entry of this job is not yet at the shop. The sheet is made there."
+            : $"{count} entries of this job are not yet at the shop. The sheet is made there.";
+
+    public static string Capital(string word) => word.Length == 0 ? word : char.ToUpperInvariant(word[0]) + word[1..];
+}

@@ -1,0 +1,17 @@
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using Witnessmark.Client;
+using Witnessmark.Client.Device;
+
+var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.Add<App>("#app");
+builder.RootComponents.Add<HeadOutlet>("head::after");
+builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<DeviceStore>();
+builder.Services.AddSingleton<DeviceLedger>();
+builder.Services.AddSingleton<Shop>();
+builder.Services.AddSingleton<Exchange>();
+builder.Services.AddSingleton<AtHand>();
+
+await builder.Build().RunAsync();

@@ -1,0 +1,149 @@
+// The device's own store, its locks and its news between tabs. All judgement is made in C#; here nothing is decided
+// but that a number is never given twice.
+
+const databaseName = "witnessmark";
+const strict = { durability: "strict" };
+let database;
+let channel;
+
+const asked = (request) =>
+  new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+
+const done = (transaction) =>
+  new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? new Error("The store gave up."));
+    transaction.onerror = () => reject(transaction.error);
+  });
+
+function newDevice() {
+  const alphabet = "abcdefghjkmnpqrstuvwxyz23456789";
+  const chance = crypto.getRandomValues(new Uint8Array(10));
+  return "d-" + Array.from(chance, (b) => alphabet[b % alphabet.length]).join("");
+}
+
+export async function open() {
+  const request = indexedDB.open(databaseName, 1);
+  request.onupgradeneeded = () => {
+    request.result.createObjectStore("entries", { keyPath: "id" });
+    request.result.createObjectStore("facts");
+    const facts = request.transaction.objectStore("facts");
+    facts.put(newDevice(), "device");
+    facts.put(0, "headSeq");
+  };
+  database = await asked(request);
+  // another tab of a newer version may want to change the store
+  database.onversionchange = () => database.close();
+  channel = "BroadcastChannel" in window ? new BroadcastChannel(databaseName) : null;
+}
+
+/** All facts about the device as one JSON text. */
+export async function facts() {
+  const store = database.transaction("facts").objectStore("facts");
+  const [keys, values] = await Promise.all([asked(store.getAllKeys()), asked(store.getAll())]);
+  return JSON.stringify(Object.fromEntries(keys.map((k, i) => [k, values[i]])));
+}
+
+/** Texts of all entries, or of those with the given ids. */
+export async function entries(ids) {
+  const store = database.transaction("entries").objectStore("entries");
+  const found = ids ? await Promise.all(ids.map((id) => asked(store.get(id)))) : await asked(store.getAll());
+  return found.filter((e) => e).map((e) => e.text);
+}
+
+/**
+ * Number and fact in one transaction. Answers "" when it stands, or the head that another tab has written meanwhile.
+ */
+export async function append(id, text, seq, previous, hash) {
+  const transaction = database.transaction(["entries", "facts"], "readwrite", strict);
+  const finished = done(transaction);
+  const facts = transaction.objectStore("facts");
+  const [headSeq, headHash] = await Promise.all([asked(facts.get("headSeq")), asked(facts.get("headHash"))]);
+  if (headSeq !== seq - 1 || (headHash ?? null) !== (previous ?? null)) {
+    await finished;
+    return JSON.stringify({ headSeq, headHash });
+  }
+  transaction.objectStore("entries").add({ id, text });
+  facts.put(seq, "headSeq");
+  facts.put(hash, "headHash");
+  await finished;
+  tell({ ids: [id] });
+  return "";
+}
+
+/** Entries of other devices, and how far the shop was read, in one transaction. */
+export async function keep(ids, texts, ledger, pulled) {
+  const transaction = database.transaction(["entries", "facts"], "readwrite", strict);
+  const finished = done(transaction);
+  const store = transaction.objectStore("entries");
+  const known = await Promise.all(ids.map((id) => asked(store.getKey(id))));
+  ids.forEach((id, i) => known[i] ?? store.put({ id, text: texts[i] }));
+  transaction.objectStore("facts").put(ledger, "ledger");
+  transaction.objectStore("facts").put(pulled, "pulled");
+  await finished;
+  tell({ ids });
+}
+
+export async function remember(names, values) {
+  const transaction = database.transaction("facts", "readwrite", strict);
+  const finished = done(transaction);
+  names.forEach((name, i) => transaction.objectStore("facts").put(values[i], name));
+  await finished;
+  tell({ ids: [] });
+}
+
+const tell = (news) => channel?.postMessage(news);
+
+/** Tells of other tabs' writing, of the network coming back and of the page becoming visible. */
+export function listen(listener) {
+  if (channel) channel.onmessage = (e) => listener.invokeMethodAsync("HeardOf", e.data.ids);
+  addEventListener("online", () => listener.invokeMethodAsync("Wake"));
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") listener.invokeMethodAsync("Wake");
+  });
+}
+
+/** Runs the method unless another tab runs it now. Without locks (no secure context) it just runs: the shop counts twice-sent once. */
+export async function alone(listener, method) {
+  const run = () => listener.invokeMethodAsync(method);
+  if (!navigator.locks) return run();
+  return navigator.locks.request(databaseName, { ifAvailable: true }, (lock) => (lock ? run() : false));
+}
+
+/** Asks the browser not to clear the store when space runs short. */
+export async function persist() {
+  return (await navigator.storage?.persist?.()) ?? false;
+}
+
+export async function space() {
+  const estimate = await navigator.storage?.estimate?.();
+  const kept = (await navigator.storage?.persisted?.()) ?? false;
+  return JSON.stringify({ usage: estimate?.usage ?? 0, quota: estimate?.quota ?? 0, kept });
+}
+
+// What is half typed survives a reload. It is no fact yet, so it needs no strict store.
+export const draft = (key) => localStorage.getItem(`draft ${key}`);
+export function saveDraft(key, text) {
+  if (text) localStorage.setItem(`draft ${key}`, text);
+  else localStorage.removeItem(`draft ${key}`);
+}
+
+// Digits typed on a keyboard, or by an instrument that acts as one, reach the reading wherever the focus stands.
+let typist;
+addEventListener("keydown", (e) => {
+  if (!typist || e.ctrlKey || e.altKey || e.metaKey) return;
+  if (e.target.closest?.("input, textarea, select")) return;
+  if (/^[0-9A-Za-z.,-]$/.test(e.key) || e.key === "Backspace" || e.key === "Enter") {
+    if (e.key === "Enter" && e.target.closest?.("a, summary, button:not([data-no-enter])")) return;
+    e.preventDefault();
+    typist.invokeMethodAsync("Typed", e.key);
+  }
+});
+export const type = (listener) => (typist = listener);
+export const stopTyping = () => (typist = null);
+
+export const focus = (selector) => document.querySelector(selector)?.focus({ preventScroll: true });
+export const toTop = (selector) => document.querySelector(selector)?.scrollTo(0, 0);

@@ -1,0 +1,2 @@
+// While developing nothing is cached. The published program uses service-worker.published.js.
+self.addEventListener("fetch", () => {});

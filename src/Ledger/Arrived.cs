@@ -1,0 +1,103 @@
+using System.Text.Json;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Ledger;
+
+/// <summary>Something that came: the entry when it is one, else why it is none.</summary>
+/// <param name="Text">As it came.</param>
+/// <param name="Entry">The entry; null when it is damaged.</param>
+/// <param name="Damage">What is wrong, or null.</param>
+/// <param name="Id">As far as it can be read, and so the next three.</param>
+/// <param name="Device">The sender when it does not say.</param>
+/// <param name="Epoch">The sender's when it does not say.</param>
+/// <param name="Seq">Its number.</param>
+/// <param name="Hash">The hash that it claims.</param>
+internal sealed record Arrived(
+    string Text,
+    Entry? Entry,
+    string? Damage,
+    string? Id,
+    string Device,
+    int Epoch,
+    int? Seq,
+    string? Hash
+)
+{
+    /// <summary>What the text is known by.</summary>
+    public string TextHash { get; } = EntryHash.OfText(Text);
+
+    /// <summary>Reads what came from a device.</summary>
+    public static Arrived Read(JsonElement json, string device, int epoch)
+    {
+        try
+        {
+            return Whole(json, EntryJson.Read(json));
+        }
+        catch (MalformedEntry reason)
+        {
+            return Damaged(json, reason.Message, device, epoch);
+        }
+    }
+
+    /// <summary>Reads what was set aside.</summary>
+    public static Arrived Again(SetAside aside)
+    {
+        using var document = JsonDocument.Parse(aside.Text);
+        return Read(document.RootElement, aside.Device, aside.Epoch);
+    }
+
+    private static Arrived Whole(JsonElement json, Entry entry)
+    {
+        var right = EntryHash.Of(entry);
+        var damage = right == entry.Hash ? null : $"Its content has the hash {right}, not {entry.Hash} as it says.";
+        return new(
+            json.GetRawText(),
+            damage is null ? entry : null,
+            damage,
+            entry.Id,
+            entry.Device,
+            entry.Epoch,
+            entry.Seq,
+            entry.Hash
+        );
+    }
+
+    private static Arrived Damaged(JsonElement json, string damage, string device, int epoch) =>
+        new(
+            json.GetRawText(),
+            null,
+            damage,
+            TextOf(json, "id"),
+            TextOf(json, "device") ?? device,
+            Count(json, "epoch") ?? epoch,
+            Count(json, "seq"),
+            TextOf(json, "hash")
+        );
+
+    private static string? TextOf(JsonElement json, string name)
+    {
+        if (!Has(json, name, JsonValueKind.String, out var value))
+            return null;
+        try
+        {
+            return value.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null; // half a surrogate pair: no text that could be compared
+        }
+    }
+
+    private static int? Count(JsonElement json, string name) =>
+        Has(json, name, JsonValueKind.Number, out var value) && value.TryGetInt32(out var count) && count >= 1
+            ? count
+            : null;
+
+    private static bool Has(JsonElement json, string name, JsonValueKind kind, out JsonElement value)
+    {
+        value = default;
+        return json.ValueKind == JsonValueKind.Object
+            && json.TryGetProperty(name, out value)
+            && value.ValueKind == kind;
+    }
+}

@@ -1,0 +1,50 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Witnessmark.Ledger;
+
+/// <summary>The one model; each database has its own context and its own migrations.</summary>
+public abstract class LedgerContext(DbContextOptions options) : DbContext(options)
+{
+    public DbSet<KeptEntry> Entries => Set<KeptEntry>();
+    public DbSet<SetAside> Aside => Set<SetAside>();
+    public DbSet<JobHead> Jobs => Set<JobHead>();
+    public DbSet<LedgerIdentity> Identity => Set<LedgerIdentity>();
+
+    /// <inheritdoc />
+    protected override void OnModelCreating(ModelBuilder model)
+    {
+        model.Entity<KeptEntry>(entries =>
+        {
+            entries.ToTable("entries").HasKey(e => e.Order);
+            entries.Property(e => e.Order).ValueGeneratedNever();
+            entries.HasIndex(e => e.Id).IsUnique();
+            entries
+                .HasIndex(e => new
+                {
+                    e.Device,
+                    e.Epoch,
+                    e.Seq,
+                })
+                .IsUnique();
+            entries.HasIndex(e => new { e.Job, e.Order });
+        });
+        model.Entity<SetAside>(aside =>
+        {
+            aside.ToTable("set_aside").HasKey(a => a.Number);
+            aside.Property(a => a.Reason).HasConversion<string>();
+            aside.HasIndex(a => a.TextHash).IsUnique();
+            aside.HasIndex(a => new
+            {
+                a.Device,
+                a.Epoch,
+                a.Seq,
+            });
+        });
+        model.Entity<JobHead>().ToTable("job_heads").HasKey(j => j.Job);
+        model.Entity<LedgerIdentity>(identity =>
+        {
+            identity.ToTable("ledger_identity").HasKey(i => i.Row);
+            identity.Property(i => i.Row).ValueGeneratedNever();
+        });
+    }
+}

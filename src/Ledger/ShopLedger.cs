@@ -1,0 +1,106 @@
+using System.Data.Common;
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Ledger;
+
+/// <summary>The shop's ledger: takes entries in, once and for good, and gives them back. Safe to use from many threads.</summary>
+/// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
+public sealed class ShopLedger
+{
+    /// <summary>How many entries <see cref="After"/> gives at most.</summary>
+    public const int PageSize = 1000;
+
+    private readonly Func<LedgerContext> _context;
+    private readonly TimeProvider _clock;
+
+    internal ShopLedger(Func<LedgerContext> context, TimeProvider clock, string? id = null)
+    {
+        (_context, _clock) = (context, clock);
+        Id = id ?? Do(ledger => IdentityOf(ledger).Id);
+    }
+
+    /// <summary>Which ledger this is; another file is another ledger.</summary>
+    public string Id { get; }
+
+    /// <summary>Takes a batch in. When this returns everything in it is on disk, taken in or set aside; when it throws, nothing is.</summary>
+    public Receipt Accept(Batch batch) =>
+        Do(ledger =>
+        {
+            using var transaction = ledger.Database.BeginTransaction();
+            var receipt = Accept(ledger, batch);
+            transaction.Commit();
+            return receipt;
+        });
+
+    /// <summary>What came in after an order, at most <see cref="PageSize"/> entries.</summary>
+    public LedgerPage After(long order) =>
+        Do(ledger =>
+        {
+            using var snapshot = ledger.Database.BeginTransaction();
+            var rows = ledger.Entries.AsNoTracking().Where(e => e.Order > order).OrderBy(e => e.Order).Take(PageSize);
+            OrderedEntry[] entries = [.. rows.AsEnumerable().Select(e => new OrderedEntry(e.Order, e.Entry()))];
+            return new LedgerPage(Id, ledger.Entries.Max(e => (long?)e.Order) ?? 0, entries);
+        });
+
+    /// <summary>All entries of a job in the shop's order; empty when there is none.</summary>
+    public IReadOnlyList<Entry> OfJob(string job) =>
+        Do(ledger =>
+            (IReadOnlyList<Entry>)
+                [
+                    .. ledger
+                        .Entries.AsNoTracking()
+                        .Where(e => e.Job == job)
+                        .OrderBy(e => e.Order)
+                        .AsEnumerable()
+                        .Select(e => e.Entry()),
+                ]
+        );
+
+    /// <summary>The jobs with the ends of their chains, the one with the newest entry first.</summary>
+    public IReadOnlyList<JobHead> Jobs() =>
+        Do(ledger => (IReadOnlyList<JobHead>)[.. ledger.Jobs.AsNoTracking().OrderByDescending(j => j.LastOrder)]);
+
+    /// <summary>Everything that is set aside, oldest first.</summary>
+    public IReadOnlyList<SetAside> SetAside() =>
+        Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
+
+    internal Receipt Accept(LedgerContext ledger, Batch batch)
+    {
+        var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
+        foreach (var json in batch.Entries)
+            acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch));
+        return new(Id, acceptance.UpTo(batch.Device, batch.Epoch), acceptance.SetAsideOf(batch.Device, batch.Epoch));
+    }
+
+    private LedgerIdentity IdentityOf(LedgerContext ledger)
+    {
+        using var transaction = ledger.Database.BeginTransaction();
+        if (ledger.Identity.FirstOrDefault() is { } known)
+            return known;
+        var identity = new LedgerIdentity
+        {
+            Row = 1,
+            Id = Guid.NewGuid().ToString("n"),
+            Created = Moment.Text(_clock.GetUtcNow()),
+        };
+        ledger.Identity.Add(identity);
+        ledger.SaveChanges();
+        transaction.Commit();
+        return identity;
+    }
+
+    private T Do<T>(Func<LedgerContext, T> work)
+    {
+        using var ledger = _context();
+        try
+        {
+            return work(ledger);
+        }
+        catch (Exception broken) when (broken is DbException or DbUpdateException or IOException or JsonException)
+        {
+            throw new LedgerUnavailable($"The ledger cannot be used: {broken.GetBaseException().Message}", broken);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+namespace Witnessmark.Serve;
+
+/// <summary>The whole API.</summary>
+public static class Api
+{
+    /// <summary>What the client and this server agreed on; both say it.</summary>
+    public const int Protocol = 1;
+
+    /// <summary>Puts every path of the API where it is.</summary>
+    public static void MapApi(this WebApplication app)
+    {
+        var api = app.MapGroup("/api");
+        api.MapGet("/health", () => new { Ok = true });
+        api.MapGet("/workbench", WorkbenchFilesEndpoint.Get);
+        api.MapGet("/entries", EntriesEndpoint.Get);
+        api.MapPost("/entries", EntriesEndpoint.Post);
+        api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));
+    }
+
+    /// <summary>The pages: files of the client, and its first page for every other address.</summary>
+    public static void MapPages(this WebApplication app)
+    {
+        app.UseStaticFiles();
+        app.MapFallbackToFile("index.html");
+    }
+}

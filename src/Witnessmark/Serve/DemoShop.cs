@@ -1,0 +1,56 @@
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Record;
+using Witnessmark.Ledger;
+
+namespace Witnessmark.Serve;
+
+/// <summary>The invented workshop to try the program with.</summary>
+public static class DemoShop
+{
+    private const string Device = "demo";
+    private const string Job = "412";
+
+    /// <summary>Copies the files that came with the program into an empty folder; leaves any other alone.</summary>
+    public static void Fill(DataFolder data, string program)
+    {
+        if (!data.IsEmpty)
+            return;
+        Copy(Path.Combine(program, "book"), data.In("book"));
+        Copy(Path.Combine(program, "demo", "sheets"), data.In("sheets"));
+        File.Copy(Path.Combine(program, "demo", "shop.toml"), data.In("shop.toml"));
+    }
+
+    /// <summary>Opens a job for the shop's first machine when nothing has ever been entered.</summary>
+    public static void OpenFirstJob(ShopLedger ledger, Workbench bench, TimeProvider clock)
+    {
+        if (ledger.After(0).Head == 0)
+            ledger.Accept(new(Device, 1, [EntryJson.Write(Arrival(bench, clock.GetUtcNow()))]));
+    }
+
+    private static Entry Arrival(Workbench bench, DateTimeOffset now)
+    {
+        var machine = bench.Workshop.Machines.Values.First();
+        var sheet =
+            bench.Newest(machine.Sheet) ?? throw new InvalidOperationException($"There is no sheet {machine.Sheet}.");
+        var (purpose, points) = bench.Book.Purposes.First();
+        var draft = new EntryDraft(
+            $"{Device}-{Job}",
+            bench.Workshop.Id,
+            Job,
+            EntryKind.Arrival,
+            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, purpose, points),
+            Strikes: null,
+            Covers: null,
+            now.ToString("O"),
+            bench.Workshop.People[0]
+        );
+        return Entries.Sealed(draft, Device, epoch: 1, seq: 1, devicePrevious: null);
+    }
+
+    private static void Copy(string from, string to)
+    {
+        Directory.CreateDirectory(to);
+        foreach (var file in Directory.GetFiles(from, "*.toml"))
+            File.Copy(file, Path.Combine(to, Path.GetFileName(file)));
+    }
+}

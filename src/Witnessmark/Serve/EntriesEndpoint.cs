@@ -1,0 +1,43 @@
+using System.Globalization;
+using System.Text.Json;
+using Witnessmark.Bench.Record;
+using Witnessmark.Ledger;
+
+namespace Witnessmark.Serve;
+
+/// <summary>Entries come in and go out.</summary>
+public static class EntriesEndpoint
+{
+    /// <summary><c>GET /api/entries?after=N</c></summary>
+    public static IResult Get(string? after, ShopLedger ledger)
+    {
+        if (!long.TryParse(after ?? "0", NumberStyles.None, CultureInfo.InvariantCulture, out var order))
+            return Failure.Of(400, $"after={after}: a whole number from 0 is allowed.");
+        var page = ledger.After(order);
+        return Results.Json(
+            new
+            {
+                page.Ledger,
+                page.Head,
+                Entries = page.Entries.Select(e => new { e.Order, Entry = EntryJson.Write(e.Entry) }),
+            }
+        );
+    }
+
+    /// <summary><c>POST /api/entries</c>: answers only when everything is on disk.</summary>
+    public static async Task<IResult> Post(HttpRequest request, ShopLedger ledger, CancellationToken gone)
+    {
+        if (!request.HasJsonContentType())
+            return Failure.Of(415, "Entries come as application/json.");
+        try
+        {
+            using var json = await JsonDocument.ParseAsync(request.Body, cancellationToken: gone);
+            var (batch, why) = BatchJson.Read(json.RootElement);
+            return batch is null ? why! : Results.Json(ledger.Accept(batch));
+        }
+        catch (JsonException reason)
+        {
+            return Failure.Of(400, $"The request is no JSON: {reason.Message}");
+        }
+    }
+}

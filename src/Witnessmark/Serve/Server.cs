@@ -1,0 +1,62 @@
+using Witnessmark.Calc;
+
+namespace Witnessmark.Serve;
+
+/// <summary>Starts the server and runs it until it is told to stop.</summary>
+public static class Server
+{
+    private const long LargestRequest = 4 * 1024 * 1024;
+
+    /// <summary>Exit code: 0 stopped as asked, 2 could not start.</summary>
+    public static int Run(DataFolder data, string urls, bool demo)
+    {
+        try
+        {
+            Directory.CreateDirectory(data.Path);
+            if (demo)
+                DemoShop.Fill(data, AppContext.BaseDirectory);
+            if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
+                return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
+            if (demo)
+                DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
+            using var app = Build(shop, urls);
+            app.Start();
+            Console.WriteLine($"Data folder: {data.Path}");
+            Console.WriteLine($"Open {string.Join(" or ", app.Urls)} in a browser. Ctrl+C stops.");
+            app.WaitForShutdown();
+            return ExitCode.Ok;
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
+        {
+            return CannotStart(broken.Message);
+        }
+    }
+
+    private static int CannotStart(string why)
+    {
+        Console.Error.WriteLine(why);
+        return ExitCode.Malformed;
+    }
+
+    private static WebApplication Build(ServedShop shop, string urls)
+    {
+        // the pages lie beside the program, wherever it is started from
+        var builder = WebApplication.CreateBuilder(
+            new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }
+        );
+        builder.WebHost.UseUrls(urls).UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.Limits.MaxRequestBodySize = LargestRequest;
+            server.AddServerHeader = false;
+        });
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger);
+        var app = builder.Build();
+        app.UseResponseHeaders();
+        app.UsePlainFailures();
+        app.MapApi();
+        app.MapPages();
+        return app;
+    }
+}

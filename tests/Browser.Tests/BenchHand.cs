@@ -1,0 +1,97 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Witnessmark.Browser.Tests;
+
+/// <summary>A technician's hand: taps what stands on the screen by its words.</summary>
+public sealed class BenchHand(IPage page, string address)
+{
+    public const string Person = "Ines Tallow";
+    public const string DemoJob = "412";
+
+    public IPage Page => page;
+
+    public ILocator Verdict => page.Locator("#verdict");
+
+    public ILocator Saved => page.Locator(".chip");
+
+    public string Address(string path = "") => address + path;
+
+    /// <summary>Starts the program and says who works with it.</summary>
+    public async Task<BenchHand> Start()
+    {
+        await page.GotoAsync(address);
+        await Tap(Person);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Today" })).ToBeVisibleAsync();
+        return this;
+    }
+
+    public async Task Open(string path)
+    {
+        await page.GotoAsync(address + path);
+        await page.Locator("h1").First.WaitForAsync();
+    }
+
+    /// <summary>Opens a point of the demo job.</summary>
+    public async Task Point(string point)
+    {
+        await Open($"jobs/{DemoJob}/bench/{point}");
+        await page.Locator(".bench .dock").WaitForAsync();
+    }
+
+    public async Task Tap(string words) =>
+        await page.GetByRole(AriaRole.Button, new() { Name = words, Exact = true }).First.ClickAsync();
+
+    /// <summary>Taps the keys of our own keypad.</summary>
+    public async Task Type(string keys)
+    {
+        foreach (var key in keys)
+            await Key(key);
+    }
+
+    public async Task Key(char key)
+    {
+        var name = key switch
+        {
+            '.' or ',' => "Decimal point",
+            '-' => "Minus",
+            '\b' => "Delete",
+            _ => key.ToString(),
+        };
+        await page.Locator(".keypad").GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+    }
+
+    /// <summary>Fills the boxes one after the other and saves.</summary>
+    public async Task Read(params string[] values)
+    {
+        for (var i = 0; i < values.Length; i++)
+        {
+            await Type(values[i]);
+            if (i < values.Length - 1)
+                await page.Locator(".foot .primary").ClickAsync();
+        }
+        await Save();
+    }
+
+    public async Task Save() => await page.Locator("#save").ClickAsync();
+
+    public async Task Mark()
+    {
+        await page.Locator("#mark").ClickAsync();
+        await Assertions.Expect(page.GetByText($"Marked by {Person}").First).ToBeVisibleAsync();
+    }
+
+    public async Task SeesVerdict(string headline) =>
+        await Assertions.Expect(Verdict.Locator("strong")).ToHaveTextAsync(headline);
+
+    public async Task Sees(string words) => await Assertions.Expect(page.GetByText(words).First).ToBeVisibleAsync();
+
+    /// <summary>Waits until so many entries are said to be saved here and at the shop.</summary>
+    public async Task SeesSaved(int here, int atShop) =>
+        await Assertions
+            .Expect(Saved)
+            .ToHaveTextAsync(
+                new Regex($@"Saved here {here}\s*·?\s*saved at the shop {atShop}\b"),
+                new() { Timeout = 90_000 }
+            );
+}

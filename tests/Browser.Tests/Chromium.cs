@@ -1,0 +1,55 @@
+using Microsoft.Playwright;
+
+namespace Witnessmark.Browser.Tests;
+
+/// <summary>A real browser. <c>WITNESSMARK_CHROMIUM</c> names it where it is not <c>/usr/bin/chromium</c>.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright playwright = null!;
+
+    public async ValueTask InitializeAsync() => playwright = await Playwright.CreateAsync();
+
+    public ValueTask DisposeAsync()
+    {
+        playwright.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise.</summary>
+    public async Task<BrowserDevice> Device(int width = 390, int height = 844, ColorScheme scheme = ColorScheme.Light)
+    {
+        var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
+        // service worker and offline need a persistent context
+        var context = await playwright.Chromium.LaunchPersistentContextAsync(
+            profile,
+            new()
+            {
+                ExecutablePath = Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") ?? "/usr/bin/chromium",
+                Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
+                ViewportSize = new() { Width = width, Height = height },
+                ColorScheme = scheme,
+                HasTouch = true,
+            }
+        );
+        context.SetDefaultTimeout(60_000);
+        return new(context, profile);
+    }
+}
+
+/// <summary>One device: a browser profile that is thrown away afterwards.</summary>
+public sealed class BrowserDevice(IBrowserContext context, string profile) : IAsyncDisposable
+{
+    public IBrowserContext Context => context;
+
+    public async Task<BenchHand> Open(RunningShop shop)
+    {
+        var page = context.Pages.Count > 0 ? context.Pages[0] : await context.NewPageAsync();
+        return await new BenchHand(page, shop.Address).Start();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await context.CloseAsync();
+        Directory.Delete(profile, recursive: true);
+    }
+}

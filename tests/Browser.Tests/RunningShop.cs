@@ -1,0 +1,103 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+
+namespace Witnessmark.Browser.Tests;
+
+/// <summary>A shop of its own: the published server with the demo shop in a fresh data folder.</summary>
+public sealed class RunningShop(string program) : IAsyncDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private readonly string data = Directory.CreateTempSubdirectory("witnessmark-shop-").FullName;
+    private readonly int port = FreePort();
+    private Process? server;
+
+    public string Address => $"http://localhost:{port}/";
+
+    public static async Task<RunningShop> Start(Published published)
+    {
+        var shop = new RunningShop(published.Folder);
+        await shop.Start();
+        return shop;
+    }
+
+    public async Task Start()
+    {
+        server = Process.Start(
+            new ProcessStartInfo("dotnet")
+            {
+                ArgumentList =
+                {
+                    Path.Combine(program, "witnessmark.dll"),
+                    "serve",
+                    "--demo",
+                    "--data",
+                    data,
+                    "--urls",
+                    Address,
+                },
+                RedirectStandardOutput = true,
+            }
+        )!;
+        using var http = new HttpClient();
+        var until = DateTime.UtcNow + Patience;
+        while (!await Answers(http))
+        {
+            if (server.HasExited || DateTime.UtcNow > until)
+                throw new InvalidOperationException("The server does not answer.");
+            await Task.Delay(200);
+        }
+    }
+
+    /// <summary>Ends the server as a power cut would.</summary>
+    public async Task Stop()
+    {
+        if (server is null)
+            return;
+        server.Kill();
+        await server.WaitForExitAsync();
+        server.Dispose();
+        server = null;
+    }
+
+    /// <summary>How many entries the shop has.</summary>
+    public async Task<IReadOnlyList<string>> EntryIds()
+    {
+        using var http = new HttpClient();
+        using var reply = System.Text.Json.JsonDocument.Parse(
+            await http.GetStringAsync($"{Address}api/entries?after=0")
+        );
+        return
+        [
+            .. reply
+                .RootElement.GetProperty("entries")
+                .EnumerateArray()
+                .Select(e => e.GetProperty("entry").GetProperty("id").GetString()!),
+        ];
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Stop();
+        Directory.Delete(data, recursive: true);
+    }
+
+    private async Task<bool> Answers(HttpClient http)
+    {
+        try
+        {
+            return (await http.GetAsync($"{Address}api/health")).IsSuccessStatusCode;
+        }
+        catch (HttpRequestException)
+        {
+            return false;
+        }
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}

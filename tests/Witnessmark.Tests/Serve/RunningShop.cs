@@ -1,0 +1,96 @@
+using System.Diagnostics;
+using System.Net.Http.Json;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Witnessmark.Bench.Record;
+
+namespace Witnessmark.Tests.Serve;
+
+/// <summary>The program as built, serving a folder on a free port in a process of its own.</summary>
+internal sealed partial class RunningShop : IDisposable
+{
+    private readonly Process _process;
+
+    private RunningShop(Process process, Uri address)
+    {
+        _process = process;
+        Client = new() { BaseAddress = address, Timeout = TimeSpan.FromSeconds(60) };
+    }
+
+    public HttpClient Client { get; }
+
+    public static Process Start(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "witnessmark.dll"));
+        foreach (var argument in arguments)
+            start.ArgumentList.Add(argument);
+        return Process.Start(start)!;
+    }
+
+    public static RunningShop Serve(string folder)
+    {
+        var process = Start("serve", "--demo", "--port", "0", "--data", folder);
+        var errors = process.StandardError.ReadToEndAsync();
+        var said = new StringBuilder();
+        while (process.StandardOutput.ReadLine() is { } line)
+        {
+            said.AppendLine(line);
+            if (Address().Match(line) is { Success: true } address)
+                return new(process, new(address.Value));
+        }
+        throw new InvalidOperationException($"It did not start: {said}{errors.Result}");
+    }
+
+    /// <summary>Ends the process at once, as a power cut would.</summary>
+    public void Kill()
+    {
+        _process.Kill();
+        _process.WaitForExit();
+    }
+
+    public async Task<HttpResponseMessage> Post(params IEnumerable<Entry> entries) =>
+        await Client.PostAsync(
+            "/api/entries",
+            JsonContent.Create(
+                new
+                {
+                    protocol = 1,
+                    device = "bench",
+                    epoch = 1,
+                    entries = entries.Select(EntryJson.Write),
+                }
+            )
+        );
+
+    public async Task<JsonElement> Get(string path) => await Client.GetFromJsonAsync<JsonElement>(path);
+
+    /// <summary>Ids in the shop's order.</summary>
+    public async Task<IReadOnlyList<string>> Ids()
+    {
+        var ids = new List<string>();
+        while (true)
+        {
+            var page = await Get($"/api/entries?after={ids.Count}");
+            ids.AddRange(
+                page.GetProperty("entries")
+                    .EnumerateArray()
+                    .Select(e => e.GetProperty("entry").GetProperty("id").GetString()!)
+            );
+            if (ids.Count >= page.GetProperty("head").GetInt32())
+                return ids;
+        }
+    }
+
+    public void Dispose()
+    {
+        Client.Dispose();
+        if (!_process.HasExited)
+            Kill();
+        _process.Dispose();
+    }
+
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
+    private static partial Regex Address();
+}
