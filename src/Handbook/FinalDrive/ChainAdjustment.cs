@@ -98,6 +98,8 @@ public static class ChainAdjustment
                 Flats = null,
                 Expected = null,
                 ExpectedUncertainty = null,
+                // The least step is what to make instead; the most would be past taut.
+                TurnsHigh = null,
             }
         );
     }

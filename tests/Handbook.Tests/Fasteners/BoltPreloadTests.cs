@@ -61,7 +61,7 @@ public class BoltPreloadTests
     [Property(MaxTest = 200)]
     public void Torque_is_that_of_the_unrounded_equation(uint chance, uint size)
     {
-        var friction = 0.05 + chance % 200 / 1000.0;
+        var friction = Chance.Between(0.05, 0.25, chance);
         var name = new[] { "M5", "M8", "M10x1.25", "M16", "M24" }[size % 5];
         var thread = MetricThread.Read(name)!.Value;
         var told = Bolt(name, "10.9", friction).Certain;

@@ -15,10 +15,18 @@ public class TorqueToolTests
     [Property(MaxTest = 500)]
     public void No_other_tool_that_covers_is_better(uint setting, uint[] chances)
     {
+        // Whole numbers, so that ties and bounds met exactly are common
         var tools = chances
-            .Select((c, i) => Tool($"{i}", c % 20, c % 20 + 5 + c / 20 % 100, 3 + c / 2000 % 4))
+            .Select(
+                (c, i) =>
+                {
+                    var min = Math.Floor(Chance.Between(0, 20, c));
+                    var max = min + Math.Ceiling(Chance.Between(1, 100, c * 31));
+                    return Tool($"{i}", min, max, Math.Floor(Chance.Between(3, 7, c * 17)));
+                }
+            )
             .ToArray();
-        var wanted = 1 + setting % 120;
+        var wanted = Math.Ceiling(Chance.Between(1, 60, setting));
         bool Covers(Tool t) =>
             wanted >= t.Min.NewtonMetres && wanted * 5 >= t.Max.NewtonMetres && wanted <= t.Max.NewtonMetres;
         bool Better(Tool a, Tool b) => a.Tolerance < b.Tolerance || (a.Tolerance == b.Tolerance && a.Max < b.Max);

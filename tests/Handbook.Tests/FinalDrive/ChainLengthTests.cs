@@ -13,7 +13,8 @@ public class ChainLengthTests
     [Property(MaxTest = 200)]
     public void Links_and_distance_are_those_of_bisection(uint a, uint b, uint c)
     {
-        var (front, rear, centre) = (11 + (int)(a % 9), 30 + (int)(b % 30), 450 + c % 250_000 / 1000.0);
+        var (front, rear) = ((int)Chance.Between(11, 20, a), (int)Chance.Between(30, 60, b));
+        var centre = Chance.Between(450, 700, c);
         var told = For(front, rear, 15.875, centre);
         var loop = new ChainLoop(front, rear, 15.875);
         Assert.Equal(loop.Taut(centre) / 15.875, told.Exact, 1e-9);
@@ -63,8 +64,12 @@ public class ChainLengthTests
     [Property(MaxTest = 300)]
     public void Every_distance_is_answered(uint a, uint b, uint c, uint d)
     {
-        var sprockets = new Sprockets(5 + (int)(a % 296), 5 + (int)(b % 296), new Length(4 + c % 97));
-        var answer = ChainLength.From(sprockets, new Length(0.5 + d % 10_000));
+        var sprockets = new Sprockets(
+            (int)Chance.Between(5, 300, a),
+            (int)Chance.Between(5, 300, b),
+            new Length(Chance.Between(4, 100, c))
+        );
+        var answer = ChainLength.From(sprockets, new Length(Chance.Between(0.1, 10_000, d)));
         Assert.True(answer.Refusal is not null || answer.Certain.Shift.Millimetres >= -1e-6);
     }
 }

@@ -1,5 +1,4 @@
 using Witnessmark.Handbook.FinalDrive;
-using Witnessmark.Handbook.Tests.Catalogue;
 
 namespace Witnessmark.Handbook.Tests.FinalDrive;
 
@@ -27,7 +26,7 @@ public class ChainRoundTests
 
     [Theory]
     [InlineData(15, 44, 108, 9, 24)]
-    [InlineData(14, 50, 112, 7, 32)]
+    [InlineData(14, 50, 112, 9, 32)]
     [InlineData(16, 42, 110, 5, 44)]
     public void Components_are_those_of_the_normal_equations(int front, int rear, int links, double step, int count)
     {

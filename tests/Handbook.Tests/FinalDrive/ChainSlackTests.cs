@@ -29,8 +29,8 @@ public class ChainSlackTests
     [Property(MaxTest = 200)]
     public void Slack_for_each_length_of_axle_is_the_slope_of_the_slack(uint a, uint b, uint c)
     {
-        var (front, rear) = (12 + (int)(a % 6), 36 + (int)(b % 16));
-        var excess = 0.3 + c % 400 / 100.0;
+        var (front, rear) = ((int)Chance.Between(12, 18, a), (int)Chance.Between(36, 52, b));
+        var excess = Chance.Between(0.3, 4.3, c);
         // A centre distance with a known excess on a chain of 110 links
         var centre = PolygonLoop.Bisected(
             x => 110 * 15.875 - At(front, rear, 110, x).Value!.Excess.Millimetres - (110 * 15.875 - excess),
@@ -86,7 +86,12 @@ public class ChainSlackTests
     [Property(MaxTest = 500)]
     public void Every_drive_is_answered_or_refused_and_never_fails(uint a, uint b, uint c, uint d)
     {
-        var answer = At(5 + (int)(a % 296), 5 + (int)(b % 296), 10 + (int)(c % 1991), 0.5 + d % 10_000);
+        var answer = At(
+            (int)Chance.Between(5, 300, a),
+            (int)Chance.Between(5, 300, b),
+            (int)Chance.Between(10, 2000, c),
+            Chance.Between(0.1, 10_000, d)
+        );
         Assert.True(answer.Refusal is not null || double.IsFinite(answer.Certain.Slack!.Value.Millimetres));
     }
 }

@@ -52,6 +52,15 @@ public class FarTrialsTests
     }
 
     [Fact]
+    public void Refused_turns_leave_the_least_step_but_not_the_most()
+    {
+        var told = Told(8, 1, (0, 50), (1, 42));
+        Assert.Null(told.Turns);
+        Assert.Null(told.TurnsHigh);
+        Assert.True(told.TurnsLow!.Value < told.TautAfter);
+    }
+
+    [Fact]
     public void Bounds_of_three_trials_are_near_those_of_two_on_the_same_line()
     {
         var two = Told(22.5, 0.5, (0, 50), (1, 38));
