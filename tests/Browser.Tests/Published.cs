@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 [assembly: AssemblyFixture(typeof(Witnessmark.Browser.Tests.Published))]
 [assembly: AssemblyFixture(typeof(Witnessmark.Browser.Tests.Chromium))]
-[assembly: CollectionBehavior(DisableTestParallelization = true)]
+[assembly: CollectionBehavior(CollectionBehavior.CollectionPerAssembly)]
 
 namespace Witnessmark.Browser.Tests;
 
