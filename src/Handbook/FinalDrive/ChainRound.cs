@@ -20,8 +20,8 @@ public static class ChainRound
     public const int LeastReadings = 16;
 
     // Readings that the model fits without any residual would make F infinite: the residual deviation is taken as no smaller
-    // than this part of the largest reading, which is the rounding of the arithmetic and far below any caliper.
-    private const double Rounding = 1e-9;
+    // than a nanometre, far above the rounding of the arithmetic and far below any caliper.
+    private const double SmallestResidual = 1e-6;
 
     /// <summary>The components.</summary>
     /// <param name="drive">Teeth and links.</param>
@@ -59,8 +59,7 @@ public static class ChainRound
         if (!dependence.None)
             return Confounded(model, dependence, dependence.Shortest(slack), ends);
         var fit = LeastSquares.Fit(design, slack);
-        var smallest = Rounding * ends.Max.Millimetres;
-        var variance = Math.Max(fit.ResidualSquares / fit.DegreesOfFreedom, smallest * smallest);
+        var variance = Math.Max(fit.ResidualSquares / fit.DegreesOfFreedom, SmallestResidual * SmallestResidual);
         Tested Test(Columns group)
         {
             var without = LeastSquares.Fit(RoundModel.Without(design, group), slack).ResidualSquares;

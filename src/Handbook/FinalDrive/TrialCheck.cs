@@ -18,7 +18,7 @@ internal readonly record struct TrialCheck(bool Consistent, int? Suspect)
     {
         if (Plausible(chiSquare, without.Count - 2))
             return new(true, null);
-        // Three trials, any one of which explains the misfit as well as another: two points are always on a line.
+        // Any one of three explains the misfit as well as another: two points are always on a line, with no chi-square to test.
         if (without.Count == 3)
             return new(false, null);
         var culprits = Enumerable.Range(0, without.Count).Where(i => Plausible(without[i], without.Count - 3)).Take(2);

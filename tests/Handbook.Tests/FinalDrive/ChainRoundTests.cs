@@ -90,6 +90,11 @@ public class ChainRoundTests
     {
         var even = ChainRound.From(Usual, Read(Usual, 9, 24, (_, _) => 30)).Certain;
         Assert.False(even.Components!.Wheel.Tested.Significant || even.Components.Chain.Tested.Significant);
+        var taut = ChainRound.From(Usual, Read(Usual, 9, 24, (_, _) => 0)).Certain;
+        Assert.Equal((0, 1, false), (taut.Components!.Chain.Tested.F, taut.Components.Chain.Tested.P, false));
+        // A wave of a tenth of a nanometre is arithmetic, however well it fits
+        double Tiny(double s, RoundDrive d) => 30 + 1e-7 * Math.Cos(2 * Math.PI * s / d.RearTeeth);
+        Assert.False(ChainRound.From(Usual, Read(Usual, 9, 24, Tiny)).Certain.Components!.Wheel.Tested.Significant);
         var wave = ChainRound.From(Usual, Read(Usual, 9, 24, (s, _) => 30 + Math.Cos(2 * Math.PI * s / 44))).Certain;
         Assert.True(wave.Components!.Wheel.Tested.Significant);
         Assert.True(double.IsFinite(wave.Components.Wheel.Tested.F));
