@@ -1,3 +1,6 @@
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Tests.Record;
+
 namespace Witnessmark.Ledger.Tests;
 
 // Source: the rules of taking in, as Acceptance states them; each test is one of them.

@@ -1,4 +1,6 @@
 using FsCheck.Xunit;
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Tests.Record;
 
 namespace Witnessmark.Ledger.Tests;
 

@@ -1,5 +1,7 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Tests.Record;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Tests;

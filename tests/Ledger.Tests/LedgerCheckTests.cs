@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Tests.Record;
+
 namespace Witnessmark.Ledger.Tests;
 
 // Source: own derivation; each test changes the file behind the program's back and expects the change to be named.

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.Data.Sqlite;
+using Witnessmark.Bench.Record;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Tests;

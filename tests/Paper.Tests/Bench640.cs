@@ -7,7 +7,6 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
-using Witnessmark.Handbook.Measuring;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Paper.Tests;

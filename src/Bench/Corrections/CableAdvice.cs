@@ -16,7 +16,7 @@ internal static class CableAdvice
             return null;
         if (situation.Figure is not { Min: { } min, Max: { } max } figure)
             return Advise.Cannot("The figure sheet has no range for this play, so there is nothing to aim at.");
-        var target = new Length(figure.Unit.ToBase((min + max) / 2));
+        var target = situation.Point.Quantity<Length>("target") ?? new Length(figure.Unit.ToBase((min + max) / 2));
         var trials = Trials(situation, figure.Unit);
         if (trials.Count < 2)
             return First(figure.Unit.ToBase(play) > target.Millimetres, target);

@@ -21,7 +21,9 @@ internal static class ChainAdvice
             return null;
         if (situation.Figure is not { Kind: FigureKind.Range, Min: { } min, Max: { } max } figure)
             return Advise.Cannot("The figure sheet has no range for the slack, so there is nothing to aim at.");
-        var middle = ChainAdjustment.MiddleInTurns(new(figure.Unit.ToBase(min)), new(figure.Unit.ToBase(max)));
+        var middle =
+            situation.Point.Quantity<Length>("target")
+            ?? ChainAdjustment.MiddleInTurns(new(figure.Unit.ToBase(min)), new(figure.Unit.ToBase(max)));
         var run = ChainRun.Of(situation, situation.Point);
         var aim = Aim(situation, run, middle);
         if (run.Trials.Count >= 2 && run.Uncertainty is { Millimetres: > 0 } u)
@@ -92,7 +94,7 @@ internal static class ChainAdvice
                 : $"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             [
                 Learnt(r),
-                MiddleNote(aim, middle),
+                MiddleNote(situation, aim, middle),
                 Taut(r),
                 .. NutAdvice.Notes(situation, run, middle),
                 .. outside ? Handling(turns) : [],
@@ -135,10 +137,15 @@ internal static class ChainAdvice
     private static string Learnt(Remaining r) =>
         $"One turn of both adjusters takes {Numerals.With(r.Law.SquareMillimetresPerTurn, UnitTable.Named("mm²"), 0)} of slack squared on this machine.";
 
-    private static string MiddleNote(Length aim, Length middle) =>
+    private static string MiddleNote(Situation situation, Length aim, Length middle) =>
         aim == middle
-            ? $"{Numerals.With(middle.Millimetres, Millimetre, 1)} is the middle of the limit in turns: an adjuster's error either way does equal harm."
+            ? $"{Numerals.With(middle.Millimetres, Millimetre, 1)} {Whence(situation)}"
             : $"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
+
+    private static string Whence(Situation situation) =>
+        situation.Point.Quantity<Length>("target") is null
+            ? "is the middle of the limit in turns: an adjuster's error either way does equal harm."
+            : "is the target that the workshop sets in its bench book.";
 
     private static string Taut(Remaining r) =>
         $"{Numerals.Turns(r.TautAfter.Count)} further from here would pull the chain taut.";

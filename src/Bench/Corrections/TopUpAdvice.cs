@@ -21,8 +21,15 @@ internal static class TopUpAdvice
             return null;
         if (Sump.FillPoint(situation.Book) is not { } fill || Sump.Of(situation, fill) is not { } sump)
             return situation.IsOutside() ? Advise.Cannot("The figure sheet lacks the volume between the marks.") : null;
-        if (situation.Point.Quantity<Volume>("between-marks-deviation") is not { } deviation)
-            return Advise.Cannot("The bench book lacks the deviation of the volume between the marks.");
+        if (
+            situation.Point.Quantity<Volume>("between-marks-deviation") is not { } deviation
+            || situation.Point.Number("target-level") is not { } target
+            || situation.Point.Number("overfill-risk") is not { } risk
+        )
+            return Advise.Cannot(
+                "The bench book lacks the settings of this correction: target level, risk, deviation of the volume between the marks."
+            );
+        sump = sump with { TargetLevel = target, Risk = risk };
         var level = Joined(situation, sump, fill, new(read, u));
         if (read > 1)
             return TooFull(read, sump);

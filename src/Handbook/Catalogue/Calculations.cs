@@ -23,10 +23,15 @@ public static class Calculations
         OilTopUpContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
+        // Engine
+        ValveShimsContract.Calculation,
+        CompressionSpreadContract.Calculation,
         // Controls
         CableFreePlayContract.Calculation,
         // Identity
         VinContract.Calculation,
+        // BenchOrder
+        BenchOrderContract.Calculation,
     ];
 
     private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);

@@ -10,7 +10,7 @@ namespace Witnessmark.Handbook.Fluids;
 /// √(s_f² + (V·s_V/V_lh²)²); overfill probability 1 − Φ((1 − f_after)/deviation).</para>
 /// <para><b>Units.</b> f from 0 (low mark) to 1 (high mark), s_f in the same; volumes in L; every deviation is one standard deviation.</para>
 /// <para><b>Source.</b> Own derivation: the largest V for which P(f + V/V_lh &gt; 1) is the risk, to first order in s_V. Checked by drawing
-/// the true level and volume at random: at a risk of 0.01 the true one stays below 0.014 while s_V is at most 6 % of V_lh.</para>
+/// the true level and volume at random: at a risk of 0.01 the true one stays below 0.015 while s_V is at most 6 % of V_lh.</para>
 /// <para><b>Valid when</b> the level was read after running and settling, upright, at the temperature that the mark is made for,
 /// and the volume between the marks is known within 6 %; at 10 % the true risk is twice the one asked for.</para>
 /// </remarks>

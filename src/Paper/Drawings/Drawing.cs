@@ -47,7 +47,7 @@ public sealed record Words(
     bool Centred = true
 ) : Shape
 {
-    /// <summary>Width that is kept free for it. Digits of the font are 0.6 em wide at most in bold, letters on average less.</summary>
+    /// <summary>Width that is kept free for it. A digit of the font is 0.632 em wide, letters on average less.</summary>
     public double Room => RoomFor(Text, Size);
 
     /// <summary>Where it begins.</summary>
@@ -57,7 +57,7 @@ public sealed record Words(
     public double Right => Left + Room;
 
     /// <summary>Width that is kept free for a text.</summary>
-    public static double RoomFor(string text, double size) => text.Length * size * 0.62;
+    public static double RoomFor(string text, double size) => text.Length * size * 0.64;
 }
 
 /// <summary>A place on the surface.</summary>

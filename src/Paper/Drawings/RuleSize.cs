@@ -32,5 +32,5 @@ public sealed record RuleSize(
     public static RuleSize Screen { get; } = new(354, 86, 20, 28, 65, 3, 13, 5, 48, 13, 16, 4);
 
     /// <summary>For a row on paper, with the ends of the limit only; the readings stand beside it.</summary>
-    public static RuleSize Row { get; } = new(170, 30, 1, 6, 20.5, 2, 6, 4.5, 32, 8, 0, 1.5);
+    public static RuleSize Row { get; } = new(100, 27, 1, 5, 18, 1.8, 5.5, 3.2, 22, 7, 0, 1.5);
 }

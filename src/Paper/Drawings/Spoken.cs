@@ -13,12 +13,12 @@ public static class Spoken
         stripe switch
         {
             Stripe.Unread => "not read",
-            Stripe.Inside => "inside, not yet marked",
-            Stripe.Close => "close, not yet marked",
+            Stripe.Inside => "inside but not marked",
+            Stripe.Close => "close but not marked",
             Stripe.Outside => "outside",
             Stripe.Unproven => "unproven",
             Stripe.Marked => "marked",
-            Stripe.MarkedClose => "marked, close to its limit",
+            Stripe.MarkedClose => "marked though close to its limit",
             Stripe.Again => "read again",
             Stripe.Left => "left as it is",
             _ => throw new ArgumentOutOfRangeException(nameof(stripe), stripe, "A state without a word."),

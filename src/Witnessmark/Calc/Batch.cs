@@ -6,7 +6,7 @@ namespace Witnessmark.Calc;
 
 /// <summary><c>calc stream</c>: one request a line in, one reply a line out, in the same order.</summary>
 /// <remarks>A broken line costs its own reply only. What is written leaves the program whenever the input pauses.</remarks>
-internal static class Batch
+public static class Batch
 {
     private static readonly Input<JsonElement> Id = new(
         "id",

@@ -8,7 +8,12 @@ namespace Witnessmark.Judge;
 internal static class JobOnDisk
 {
     /// <summary>The state of the job after each of its entries, or every mistake in its files. Mistakes name files as they were given.</summary>
-    public static (IReadOnlyList<JobState>? Steps, Workbench? Bench, DateOnly Day, IReadOnlyList<Mistake> Mistakes) Read(FileInfo file)
+    public static (
+        IReadOnlyList<JobState>? Steps,
+        Workbench? Bench,
+        DateOnly Day,
+        IReadOnlyList<Mistake> Mistakes
+    ) Read(FileInfo file)
     {
         var mistakes = new Mistakes();
         var name = Path.GetRelativePath(Directory.GetCurrentDirectory(), file.FullName);
@@ -29,7 +34,12 @@ internal static class JobOnDisk
         var entries = JobFile.Entries(toml.Root, header, bench);
         return mistakes.Count > 0
             ? (null, null, default, mistakes.Sorted())
-            : ([.. Enumerable.Range(1, entries.Count).Select(n => JobFold.Of(header.Number, entries.Take(n), bench))], bench, header.Day, []);
+            : (
+                [.. Enumerable.Range(1, entries.Count).Select(n => JobFold.Of(header.Number, entries.Take(n), bench))],
+                bench,
+                header.Day,
+                []
+            );
     }
 
     private static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)

@@ -29,7 +29,7 @@ internal static class JobReport
     {
         foreach (var (was, now) in before.Points.Zip(after.Points))
             if (now.Readings.Count > was.Readings.Count)
-                Reading(to, now, now.Readings[^1]);
+                Reading(to, was, now);
             else if (now.Corrections.Count > was.Corrections.Count)
                 to.WriteLine($"  done: {now.Point.Title}: {now.Corrections[^1].Words}");
             else if (now.Marked is not null && was.Marked is null)
@@ -43,10 +43,14 @@ internal static class JobReport
                 to.WriteLine($"  x read again: {now.Point.Title}. {string.Join(" ", now.AgainBecause)}");
     }
 
-    private static void Reading(TextWriter to, PointState point, ReadingTaken reading)
+    private static void Reading(TextWriter to, PointState before, PointState point)
     {
+        var reading = point.Readings[^1];
         to.WriteLine();
         to.WriteLine($"{point.Point.Title}{(point.Figure is { } figure ? $"   {figure.Short}" : "")}");
+        // what was asked before anything was read here: a dose, a wrench setting
+        if (before is { Current: null, Advice: { } asked })
+            Advice(to, asked);
         var with = reading.Instrument is { } instrument ? $" with {instrument.Name}" : "";
         if (reading.Raw.Count > 0)
             to.WriteLine($"  read {string.Join(", ", reading.Raw)}{with}");

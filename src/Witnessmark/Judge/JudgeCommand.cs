@@ -1,9 +1,8 @@
 using System.CommandLine;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Calc;
-
-//PAPER using Witnessmark.Paper.Handover;
-//PAPER using Witnessmark.Paper.LogBook;
+using Witnessmark.Paper.Handover;
+using Witnessmark.Paper.LogBook;
 
 namespace Witnessmark.Judge;
 
@@ -58,8 +57,8 @@ internal static class JudgeCommand
         folder.Create();
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        //PAPER File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day));
-        //PAPER File.WriteAllText(book, LogBookFile.Write(state, bench));
+        File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day));
+        File.WriteAllText(book, LogBookFile.Write(state, bench));
         Console.Out.WriteLine();
         Console.Out.WriteLine($"Handover sheet: {sheet}");
         Console.Out.WriteLine($"Log book:       {book}");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Calc;
 
 namespace Witnessmark.Verify;
 
@@ -8,12 +9,33 @@ public static class VerifyCommand
     /// <summary>The command.</summary>
     public static Command Create()
     {
-        var data = new Option<string>("--data") { Description = "data folder with the ledger", Required = true };
-        var verify = new Command("verify", "Walk every chain of a ledger. Ends with 0 intact, 1 changed, 2 unreadable.")
+        var file = new Argument<FileInfo?>("FILE")
         {
+            Description = "a log book (JSON)",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var data = new Option<string?>("--data") { Description = "data folder with a ledger, instead of a file" };
+        var verify = new Command(
+            "verify",
+            "Walk the chains of a log book or a ledger. Ends with 0 intact, 1 changed, 2 unreadable."
+        )
+        {
+            file,
             data,
         };
-        verify.SetAction(parsed => VerifyLedger.Run(parsed.GetRequiredValue(data), Console.Out, Console.Error));
+        verify.SetAction(parsed => Run(parsed.GetValue(file), parsed.GetValue(data)));
         return verify;
+    }
+
+    private static int Run(FileInfo? file, string? data)
+    {
+        if (file is null == data is null)
+        {
+            Console.Error.WriteLine("Name a log book, or a data folder with --data: one of the two.");
+            return ExitCode.Malformed;
+        }
+        return data is not null
+            ? VerifyLedger.Run(data, Console.Out, Console.Error)
+            : VerifyLogBook.Run(file!, Console.Out, Console.Error);
     }
 }

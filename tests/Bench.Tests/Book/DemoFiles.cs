@@ -8,7 +8,8 @@ internal static class DemoFiles
 {
     private static readonly string Root = Path.Combine(AppContext.BaseDirectory, "files");
 
-    public static IReadOnlyList<SourceText> All { get; } = [.. In("book", ""), .. In("demo", "")];
+    public static IReadOnlyList<SourceText> All { get; } =
+    [.. In("book", "book/"), .. In("demo", "").Where(s => !s.Name.StartsWith("jobs/"))];
 
     public static Workbench Bench =>
         WorkbenchFiles.Read(All) is ({ } bench, [])
@@ -39,10 +40,9 @@ internal static class DemoFiles
     private static IEnumerable<SourceText> In(string folder, string prefix) =>
         Directory
             .EnumerateFiles(Path.Combine(Root, folder), "*.toml", SearchOption.AllDirectories)
+            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) != "jobs")
             .Select(f => new SourceText(
-                (folder == "demo" ? "" : "book/")
-                    + prefix
-                    + Path.GetRelativePath(Path.Combine(Root, folder), f).Replace('\\', '/'),
+                prefix + Path.GetRelativePath(Path.Combine(Root, folder), f).Replace('\\', '/'),
                 File.ReadAllText(f).ReplaceLineEndings("\n")
             ));
 }

@@ -8,7 +8,11 @@ namespace Witnessmark.Bench.Tests.Corrections;
 public class TheChainJobTests
 {
     private static AtWork Adjusted() =>
-        new AtWork().Arrives().Reads("chain-slack", "75 mm", "25 mm").Turns("chain-slack", "2").Reads("chain-slack", "60 mm", "40 mm");
+        new AtWork()
+            .Arrives()
+            .Reads("chain-slack", "75 mm", "25 mm")
+            .Turns("chain-slack", "2")
+            .Reads("chain-slack", "60 mm", "40 mm");
 
     [Fact]
     public void Seventy_five_and_twenty_five_is_outside_by_18_mm()
@@ -53,7 +57,10 @@ public class TheChainJobTests
     [Fact]
     public void A_chain_that_was_turned_but_not_read_before_the_nut_teaches_nothing_about_it()
     {
-        var work = Adjusted().Turns("chain-slack", "-0.2").Tightens("axle-nut", "110 N·m").Reads("chain-slack", "60 mm", "40 mm");
+        var work = Adjusted()
+            .Turns("chain-slack", "-0.2")
+            .Tightens("axle-nut", "110 N·m")
+            .Reads("chain-slack", "60 mm", "40 mm");
         Assert.Null(work["chain-slack"].Advice);
     }
 
@@ -81,7 +88,21 @@ public class TheChainJobTests
     [Fact]
     public void More_slack_in_one_place_is_called_a_tight_place_beginning()
     {
-        string[] round = ["24 mm", "25 mm", "24 mm", "25 mm", "24 mm", "22 mm", "20 mm", "21 mm", "23 mm", "24 mm", "25 mm", "24 mm"];
+        string[] round =
+        [
+            "24 mm",
+            "25 mm",
+            "24 mm",
+            "25 mm",
+            "24 mm",
+            "22 mm",
+            "20 mm",
+            "21 mm",
+            "23 mm",
+            "24 mm",
+            "25 mm",
+            "24 mm",
+        ];
         var point = new AtWork().Arrives().Reads("chain-round", round)["chain-round"];
         Assert.Contains("tightest at reading 7", point.Advice?.Headline);
         Assert.Contains("a tight place is beginning", point.Advice?.Notes[0]);

@@ -35,7 +35,13 @@ internal sealed class AtWork(string device = "tablet")
         var machine = Bench.Workshop.Machines["fell-640-0412"];
         return Writes(
             EntryKind.Arrival,
-            EntryBody.Arrival(machine.Id, machine.Sheet, Bench.Newest(machine.Sheet)!.Revision, "handover", Bench.Book.Purposes["handover"])
+            EntryBody.Arrival(
+                machine.Id,
+                machine.Sheet,
+                Bench.Newest(machine.Sheet)!.Revision,
+                "handover",
+                Bench.Book.Purposes["handover"]
+            )
         );
     }
 
@@ -84,7 +90,7 @@ internal sealed class AtWork(string device = "tablet")
             "2026-11-25T09:00:00+00:00",
             "Ines Tallow"
         );
-        entries.Add(Record.Entries.Sealed(draft, device, 1, seq, entries.LastOrDefault()?.Hash));
+        entries.Add(Witnessmark.Bench.Record.Entries.Sealed(draft, device, 1, seq, entries.LastOrDefault()?.Hash));
         return this;
     }
 
@@ -109,7 +115,10 @@ internal sealed class AtWork(string device = "tablet")
                 "drain-plug" => Tightens(point, "29 N·m"),
                 "oil-first-fill" => Reads(point, "3 US qt"),
                 "throttle-free-play" => Reads(point, "3 mm", "3 mm", "3 mm"),
-                _ when Bench.Book.Points[point].Reading.Places is { Count: > 0 } things => Reads(point, [.. things.Select(_ => "yes")]),
+                _ when Bench.Book.Points[point].Reading.Places is { Count: > 0 } things => Reads(
+                    point,
+                    [.. things.Select(_ => "yes")]
+                ),
                 _ => Reads(point),
             }
         ).Marks(point);

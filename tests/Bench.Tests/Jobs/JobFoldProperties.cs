@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Tests.Jobs;
@@ -42,7 +43,10 @@ public class JobFoldProperties
             if (state.Release is not null)
                 Assert.All(
                     state.Points.Where(p => p.Point.Safety),
-                    p => Assert.True(p is { Marked: not null, Current.Opinion.Verdict: Judging.VerdictWord.Inside or Judging.VerdictWord.Close })
+                    p =>
+                        Assert.True(
+                            p is { Marked: not null, Current.Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
+                        )
                 );
     }
 
@@ -60,7 +64,9 @@ public class JobFoldProperties
     private static string WithoutRelease(string picture) => picture[..picture.LastIndexOf('\n')];
 
     private static IEnumerable<JobState> Prefixes(IReadOnlyList<Entry> entries, IReadOnlyList<Entry> first) =>
-        Enumerable.Range(0, entries.Count + 1).Select(n => JobFold.Of(AtWork.Job, [.. first, .. entries.Take(n)], AtWork.Bench));
+        Enumerable
+            .Range(0, entries.Count + 1)
+            .Select(n => JobFold.Of(AtWork.Job, [.. first, .. entries.Take(n)], AtWork.Bench));
 
     // a job in which all is well, so that releases do happen among the random entries that follow
     private static readonly IReadOnlyList<Entry> Complete = AllDone().Entries;

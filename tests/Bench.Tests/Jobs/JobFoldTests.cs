@@ -135,6 +135,5 @@ public class JobFoldTests
             state.Points.Select(p =>
                 $"{p.Point.Id} {p.Stripe} {p.Marked?.Id} {p.Current?.Entry.Id} {p.Advice?.Headline} {string.Join("|", p.AgainBecause)}"
             )
-        )
-        + $"\n{string.Join("|", state.Holds.Select(h => h.Words))}\n{state.Release?.Entry.Id}";
+        ) + $"\n{string.Join("|", state.Holds.Select(h => h.Words))}\n{state.Release?.Entry.Id}";
 }

@@ -6,9 +6,6 @@ namespace Witnessmark.Handbook.Tests.Fasteners;
 
 public class TorqueSettingTests
 {
-    private static double Between(double low, double high, uint chance) =>
-        low + (high - low) * (chance % 10_001) / 10_000;
-
     private static WrenchExtension Fitted(double length, double extension, double degrees) =>
         new(new(length), new(extension), new(degrees * Math.PI / 180));
 
@@ -16,7 +13,11 @@ public class TorqueSettingTests
     [Property(MaxTest = 500)]
     public void The_moment_about_the_nut_is_the_torque_asked_for(uint a, uint b, uint c)
     {
-        var (length, extension, degrees) = (Between(150, 600, a), Between(10, 120, b), Between(0, 180, c));
+        var (length, extension, degrees) = (
+            Chance.Between(150, 600, a),
+            Chance.Between(10, 120, b),
+            Chance.Between(0, 180, c)
+        );
         var setting = TorqueSetting.For(new(60), Fitted(length, extension, degrees)).Setting.NewtonMetres;
         var force = setting / length; // wrench along +x from the hand at the origin to the drive at (length, 0), force along y
         var nutX = length + extension * Math.Cos(degrees * Math.PI / 180);

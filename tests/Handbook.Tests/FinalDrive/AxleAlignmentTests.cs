@@ -6,9 +6,6 @@ namespace Witnessmark.Handbook.Tests.FinalDrive;
 
 public class AxleAlignmentTests
 {
-    private static double Between(double low, double high, uint chance) =>
-        low + (high - low) * (chance % 10_001) / 10_000;
-
     private static AxlePosition Of(double left, double right, bool grows, double ys, double slack, double target) =>
         AxleAlignment.Of(
             new(new(left), new(right), grows, new(240), new(ys)),
@@ -21,8 +18,8 @@ public class AxleAlignmentTests
     [Property(MaxTest = 500)]
     public void After_the_turns_the_axle_is_straight_and_the_chain_has_moved_as_wanted(uint a, uint b, uint c, uint d)
     {
-        var (left, right) = (Between(26, 33, a), Between(26, 33, b));
-        var (ys, slack) = (Between(-100, 100, c), Between(10, 60, d));
+        var (left, right) = (Chance.Between(26, 33, a), Chance.Between(26, 33, b));
+        var (ys, slack) = (Chance.Between(-100, 100, c), Chance.Between(10, 60, d));
         var position = Of(left, right, true, ys, slack, 24.4);
         var (newLeft, newRight) = (left + position.TurnsLeft.Count * 1.25, right + position.TurnsRight.Count * 1.25);
         Assert.Equal(newLeft, newRight, 1e-9);

@@ -24,8 +24,8 @@ public class ChainAdjustmentTests
     {
         const double threadPitch = 1.0; // mm of axle for each turn
         var loop = new ChainLoop(front, rear, 15.875);
-        var start = loop.CentreFor(50, loop.Taut(centre) + 8, centre - 5, centre);
-        var length = loop.Taut(centre) + 8;
+        var start = loop.CentreFor(50, loop.Taut(centre) + 2, centre - 3, centre + 0.9);
+        var length = loop.Taut(centre) + 2;
         double SlackAfter(double turns) => loop.Slack(length, start + turns * threadPitch);
         var remaining = With(0.01, target, At(0, SlackAfter(0)), At(0.5, SlackAfter(0.5))).Certain;
         Assert.Equal(target, SlackAfter(0.5 + remaining.Turns!.Value.Count), 0.01);
@@ -34,7 +34,7 @@ public class ChainAdjustmentTests
     [Property(MaxTest = 300)]
     public void Trials_on_the_line_give_its_law_whatever_their_number(uint a, uint b)
     {
-        var (c, start) = (500 + a % 1500, 40.0 + b % 20);
+        var (c, start) = (Chance.Between(500, 2000, a), Chance.Between(40, 60, b));
         Trial OnLine(double turns) => At(turns, Math.Sqrt(start * start - c * turns));
         var first = Math.Min(1, (start * start - 400) / c);
         var two = With(0.1, 18, OnLine(0), OnLine(first)).Certain;

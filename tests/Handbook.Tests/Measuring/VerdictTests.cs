@@ -5,9 +5,6 @@ namespace Witnessmark.Handbook.Tests.Measuring;
 
 public class VerdictTests
 {
-    private static double Between(double low, double high, uint chance) =>
-        low + (high - low) * (chance % 10_001) / 10_000;
-
     // Better is smaller: inside 0, unproven 1, outside 2
     private static int Rank(Call call) =>
         call switch
@@ -21,7 +18,7 @@ public class VerdictTests
     public void A_reading_moved_toward_the_limit_never_improves_the_verdict(uint a, uint b, uint c, bool upper)
     {
         var limit = upper ? new Limit(null, 30) : new Limit(20, null);
-        var (value, u, step) = (Between(10, 40, a), Between(0, 5, b), Between(0, 10, c));
+        var (value, u, step) = (Chance.Between(10, 40, a), Chance.Between(0, 5, b), Chance.Between(0, 10, c));
         var before = Verdict.On(value, u, limit);
         var after = Verdict.On(upper ? value + step : value - step, u, limit);
         Assert.True(Rank(after.Call) >= Rank(before.Call));
@@ -32,7 +29,7 @@ public class VerdictTests
     [Property(MaxTest = 500)]
     public void A_reading_at_the_acceptance_limit_is_inside_and_beyond_it_is_not(uint a, uint b)
     {
-        var (u, confidence) = (Between(0.01, 5, a), Between(0.6, 0.99, b));
+        var (u, confidence) = (Chance.Between(0.01, 5, a), Chance.Between(0.6, 0.99, b));
         var accept = Verdict.On(0, u, new Limit(20, null), confidence).AcceptMin!.Value;
         Assert.Equal(Call.Inside, Verdict.On(accept + 1e-6 * u, u, new Limit(20, null), confidence).Call);
         Assert.NotEqual(Call.Inside, Verdict.On(accept - 1e-6 * u, u, new Limit(20, null), confidence).Call);

@@ -1,0 +1,14 @@
+using Witnessmark.Benchmarks;
+
+switch (args)
+{
+    case ["shims"]:
+        ShimTimes.Print();
+        return 0;
+    case ["order"]:
+        OrderTimes.Print();
+        return 0;
+    default:
+        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order");
+        return 2;
+}

@@ -1,0 +1,93 @@
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Handbook.BenchOrder;
+
+/// <summary>In which order to do the tasks of a job, so that waiting, warming and taking apart cost the least time.</summary>
+/// <remarks>
+/// <para><b>Formula.</b> Least makespan = max(end of the last action, end of the last wait, cooled down and put back as it must end)
+/// with one pair of hands. A task begins when the tasks before it are done and waited out and the machine is as it needs it;
+/// a change of state takes hands for set or clear, and a clear with a time to cool begins no earlier than that time after the last
+/// task that named the state at 1, after it was set, or after the start. Exact search (A*) over what is done, how the machine is,
+/// and which times still bind; a way that is nowhere earlier than another is dropped.</para>
+/// <para><b>Units.</b> Times as durations, kept in seconds.</para>
+/// <para><b>Source.</b> Derived in docs/handbook/bench-order.md; bound: Jackson's preemptive schedule (Naval Research Logistics Quarterly 3,
+/// 1956); checked by enumeration, by an independent solver and by replaying every schedule.</para>
+/// <para><b>Valid when</b> one person works, waits only have a least length (nothing goes off, nothing cools too far), and the times are known.
+/// Proven up to <see cref="ExactUpTo"/> tasks unless the work allowed runs out; beyond, the best found and a bound.</para>
+/// </remarks>
+public static class BenchOrder
+{
+    /// <summary>Up to this many tasks the order is searched until it is proven.</summary>
+    public const int ExactUpTo = 25;
+
+    /// <summary>More tasks than this are refused as a caller's bug.</summary>
+    public const int MostTasks = TaskSet.Most;
+
+    /// <summary>More states than this are refused as a caller's bug.</summary>
+    public const int MostStates = 32;
+
+    /// <summary>The work allowed when nobody says otherwise, in ways looked at.</summary>
+    public const int UsualEffort = 300_000;
+
+    /// <summary>The longest time that one thing may take.</summary>
+    public static readonly Duration Longest = new(1000.0 * 86_400);
+
+    /// <summary>The best order.</summary>
+    /// <param name="states">At most <see cref="MostStates"/>, each with a name of its own; every time 0 to <see cref="Longest"/>.</param>
+    /// <param name="tasks">At most <see cref="MostTasks"/>, each with a name of its own; every time 0 to <see cref="Longest"/>.</param>
+    /// <param name="effort">How many ways may be looked at: the same on every machine, unlike a clock.</param>
+    /// <returns>Refused as <c>cycle</c> when tasks wait for each other, <c>unreachable</c> when the machine can never be as needed.</returns>
+    /// <exception cref="ArgumentException">A name is not known or there twice, or there are too many.</exception>
+    public static Answer<BenchPlan> For(
+        IReadOnlyList<BenchState> states,
+        IReadOnlyList<BenchTask> tasks,
+        int effort = UsualEffort
+    )
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(states.Count, MostStates);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(tasks.Count, MostTasks);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(effort);
+        var work = Workload.Of(new StateRules(states), tasks, out var refusal);
+        return work is null ? Answer<BenchPlan>.Refuse(refusal!.Key, refusal.Because) : Search(work, effort);
+    }
+
+    private static BenchPlan Search(Workload work, int effort)
+    {
+        var outlook = new Outlook(work);
+        var best = new BeamSearch(work, outlook, Labels(work, effort)).Best();
+        if (work.Count > ExactUpTo)
+            return Plan(work, best, outlook.Bound(Label.Begin(work)), false);
+        best = new ExactSearch(work, outlook, effort).Improve(best, out var lowerBound);
+        return Plan(work, best, lowerBound, lowerBound > BeamSearch.End(best) - ExactSearch.Tolerance);
+    }
+
+    // One look at a large order costs more: it grows with the square of the tasks.
+    private static int Labels(Workload work, int effort)
+    {
+        var size = Math.Max(1.0, (double)work.Count / ExactUpTo);
+        return (int)(effort / (size * size));
+    }
+
+    private static BenchPlan Plan(Workload work, Label last, double lowerBound, bool proven) =>
+        new(
+            new Duration(BeamSearch.End(last)),
+            new Duration(work.Hands.Sum()),
+            Steps(work, last),
+            proven,
+            proven ? null : new Duration(lowerBound)
+        );
+
+    private static BenchStep[] Steps(Workload work, Label last)
+    {
+        var steps = new List<BenchStep>();
+        for (var label = last; label.Parent is { } before; label = before)
+            steps.Add(new BenchStep(Word(work, before, label.Move), new(label.Start), new(label.Time)));
+        steps.Reverse();
+        return [.. steps];
+    }
+
+    private static string Word(Workload work, Label before, int move) =>
+        move >= 0 ? work.Tasks[move].Id
+        : (before.State >> ~move & 1) != 0 ? "clear:" + work.Rules.Name(~move)
+        : "set:" + work.Rules.Name(~move);
+}

@@ -1,0 +1,74 @@
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Judging;
+
+namespace Witnessmark.Paper.Handover;
+
+/// <summary>What paper and log book say about one point, in short words.</summary>
+public static class PointWords
+{
+    /// <summary>Whether something was to be measured here, so that it has a limit, a found and a left-at value.</summary>
+    public static bool IsMeasured(this PointState state) =>
+        state.Point.Reading.Kind
+            is ReadingKind.Value
+                or ReadingKind.Marks
+                or ReadingKind.Sides
+                or ReadingKind.Places
+                or ReadingKind.Round
+                or ReadingKind.Level
+        && (state.Figure is not null || state.Readings.Any(r => r.Opinion.Limit is not null));
+
+    /// <summary>Whether a fastener is tightened here.</summary>
+    public static bool IsTightened(this PointState state) => state.Point.Reading.Kind is ReadingKind.Tighten;
+
+    /// <summary>What is permitted or demanded: <c>13 – 32 mm</c>; a level is judged between its marks.</summary>
+    public static string Limit(PointState state) =>
+        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? "between the marks"
+        : state.Figure is { } figure ? figure.Short
+        : "no figure";
+
+    /// <summary>Who demands it; a figure that binds nobody says so.</summary>
+    public static string Origin(PointState state) =>
+        state.Figure?.Origin switch
+        {
+            null => "",
+            { Kind: OriginKind.Maker, Place: var place } => $"maker, {place}",
+            { Kind: OriginKind.Law, Place: var place } => $"law, {place}",
+            { Kind: OriginKind.Standard, Place: var place } => $"standard, {place}",
+            { Kind: OriginKind.Shop } => "the workshop's figure, not the maker's",
+            _ => "common practice, not the maker's figure",
+        };
+
+    /// <summary>The first reading of this visit.</summary>
+    public static string Found(PointState state) => state.Found is { } found ? Shown(found) : "not read";
+
+    /// <summary>The reading that counts when the machine leaves; a verdict that is not plainly inside stands with it.</summary>
+    public static string LeftAt(PointState state) =>
+        state.Current is { } now ? Shown(now)
+        : state.Readings.Count > 0 ? "to be read again"
+        : "not read";
+
+    /// <summary>The verdict where it is not plainly inside, else empty.</summary>
+    public static string Remark(PointState state) =>
+        state.Left is not null ? "left as it is"
+        : state.Current is not { } now ? ""
+        : now.Opinion.Verdict switch
+        {
+            VerdictWord.Outside => "outside",
+            VerdictWord.Unproven => "unproven",
+            VerdictWord.Close => state.Marked is null ? "close, not marked" : "close to its limit",
+            _ => state.Marked is null ? "not marked" : "",
+        };
+
+    /// <summary>Corrections in order, and what the last reading was taken with.</summary>
+    public static string Done(PointState state) =>
+        string.Join("; ", state.Corrections.Select(c => c.Words).Concat(With(state.Readings.LastOrDefault())));
+
+    private static IEnumerable<string> With(ReadingTaken? reading) =>
+        reading?.Instrument is { } instrument ? [$"read with {instrument.Name}"] : [];
+
+    /// <summary>A reading as people say it; as it was typed where no verdict put it into words.</summary>
+    public static string Shown(ReadingTaken reading) =>
+        reading.Opinion.Shown is { Length: > 0 } shown ? shown : string.Join(", ", reading.Raw);
+}

@@ -1,0 +1,51 @@
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Pdf;
+
+namespace Witnessmark.Paper.Handover;
+
+/// <summary>What was looked at or done without a limit to measure by: two columns, a line each.</summary>
+internal static class SeenList
+{
+    private const double Second = Pages.Width / 2 + 6;
+    private const double Column = Pages.Width / 2 - 6;
+
+    public static void Write(Pages pages, JobState state)
+    {
+        var points = state.Points.Where(p => !p.IsMeasured() && !p.IsTightened()).ToList();
+        if (points.Count == 0)
+            return;
+        pages.Begin("Seen and done", 20);
+        // Read down the left column first: that is bench order.
+        var half = (points.Count + 1) / 2;
+        for (var i = 0; i < half; i++)
+            pages.Row([.. Cells(points[i], 0), .. i + half < points.Count ? Cells(points[i + half], Second) : []], 2.5);
+        pages.End();
+    }
+
+    private static IEnumerable<Cell> Cells(PointState point, double x) =>
+        [
+            SheetHead.Stripe(point.Stripe, x),
+            Cell.Of(x + 19, Column - 19, (point.Point.Title, Typeface.Strong), (Said(point), Typeface.Aside)),
+        ];
+
+    private static string Said(PointState point)
+    {
+        string?[] parts =
+        [
+            What(point),
+            PointWords.Remark(point),
+            point.Figure is null ? null : $"limit {PointWords.Limit(point)}, {PointWords.Origin(point)}",
+            .. point.Corrections.Select(c => c.Words),
+        ];
+        return string.Join("; ", parts.Where(p => !string.IsNullOrEmpty(p)));
+    }
+
+    /// <summary>Things seen and right are one word; anything else is written out.</summary>
+    private static string What(PointState point) =>
+        point.Point.Reading.Kind is ReadingKind.Seen && point.Current?.Raw.All(r => r == "yes") == true
+            ? string.Join(", ", (string[])[.. point.Point.Reading.Places]) is { Length: > 0 } things
+                ? things
+                : "seen, right"
+            : PointWords.LeftAt(point);
+}

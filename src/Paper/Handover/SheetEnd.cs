@@ -1,0 +1,44 @@
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Drawings;
+using Witnessmark.Paper.Pdf;
+
+namespace Witnessmark.Paper.Handover;
+
+/// <summary>The end of the sheet: who released, who received, and the code that proves the log book.</summary>
+internal static class SheetEnd
+{
+    private const double CodeWidth = 84;
+
+    public static void Write(Pages pages, JobState state, string head)
+    {
+        var code = QrDrawing.Of(CodeText(state, head), $"Seal of the log book of job {state.Job}");
+        var codeCell = Cell.Of(Pages.Width - CodeWidth, CodeWidth, code);
+        pages.Gap(10);
+        pages.Row([Signature(0, "released by", Name(state)), Signature(178, "received by", ""), codeCell], 0, false);
+        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head), Typeface.Aside with { Size = 7.5 }))], 2, false);
+    }
+
+    /// <summary>What the code holds: the job and the seal of its log book.</summary>
+    public static string CodeText(JobState state, string head) => $"witnessmark job:{state.Job} log-book-sha256:{head}";
+
+    private static string Proof(JobState state, string head) =>
+        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}.";
+
+    private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Name : "";
+
+    private static Cell Signature(double x, string what, string name)
+    {
+        const double width = 160;
+        var face = new Typeface(9);
+        var shown = Cell.Of(0, width, (name, face)).Lines.Select(l => l.Text).ToList();
+        var top = 44 + (shown.Count > 3 ? (shown.Count - 3) * face.Leading : 0);
+        var shapes = new List<Shape> { new Line(0, top + 4, width, top + 4, Ink.Full, 0.7) };
+        shapes.AddRange(
+            shown.Select(
+                (text, i) => new Words(0, top - (shown.Count - 1 - i) * face.Leading, text, 9, Ink.Full, true, false)
+            )
+        );
+        shapes.Add(new Words(0, top + 15, what, 8, Ink.Soft, false, false));
+        return Cell.Of(x, width, new Drawing(width, top + 18, what, shapes));
+    }
+}

@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Text.Json;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Record;
+using Witnessmark.Paper.Drawings;
+using Witnessmark.Paper.Handover;
+
+namespace Witnessmark.Paper.LogBook;
+
+/// <summary>Writes what a log book holds.</summary>
+internal static class LogBookContent
+{
+    public static void Write(Utf8JsonWriter json, JobState state, Workbench bench, string? head)
+    {
+        json.WriteString("format", LogBookFile.Format);
+        json.WriteNumber("version", LogBookFile.Version);
+        json.WriteString("job", state.Job);
+        Object(json, "workshop", () => Texts(json, ("id", bench.Workshop.Id), ("name", bench.Workshop.Name)));
+        if (state.Arrival is { } arrival)
+            Write(json, arrival);
+        Text(json, "released", state.Release?.Name);
+        Array(json, "holds", state.Holds.Select(h => h.Words), json.WriteStringValue);
+        Array(json, "points", state.Points, p => Write(json, p));
+        Array(json, "entries", state.Entries, e => EntryJson.Write(json, e));
+        json.WriteNumber("count", state.Entries.Count);
+        Object(json, "chains", () => Chains(json, state.Entries));
+        Text(json, "head", head);
+    }
+
+    private static void Write(Utf8JsonWriter json, Arrival arrival)
+    {
+        var machine = arrival.Machine;
+        Object(
+            json,
+            "machine",
+            () =>
+                Texts(
+                    json,
+                    ("id", machine.Id),
+                    ("name", machine.Name),
+                    ("vin", machine.Vin),
+                    ("year", machine.Year?.ToString(CultureInfo.InvariantCulture))
+                )
+        );
+        Object(
+            json,
+            "sheet",
+            () =>
+            {
+                Texts(json, ("id", arrival.Sheet.Id), ("name", arrival.Sheet.Name));
+                json.WriteNumber("revision", arrival.Sheet.Revision);
+            }
+        );
+        Texts(json, ("purpose", arrival.Purpose), ("arrived", arrival.At));
+    }
+
+    private static void Write(Utf8JsonWriter json, PointState point)
+    {
+        json.WriteStartObject();
+        Texts(
+            json,
+            ("point", point.Point.Id),
+            ("title", point.Point.Title),
+            ("state", Spoken.Of(point.Stripe)),
+            ("limit", point.Figure?.Short),
+            ("origin", point.Figure is null ? null : PointWords.Origin(point)),
+            ("found", point.Found is { } found ? PointWords.Shown(found) : null),
+            ("leftAt", point.Current is { } now ? PointWords.Shown(now) : null),
+            ("grounds", point.Current?.Opinion.Grounds),
+            ("leftBecause", point.Left?.Why)
+        );
+        json.WriteBoolean("safety", point.Point.Safety);
+        Array(json, "corrections", point.Corrections.Select(c => c.Words), json.WriteStringValue);
+        Array(json, "notes", point.Notes.Select(n => n.Text), json.WriteStringValue);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The last entry of this job in each device's chain.</summary>
+    private static void Chains(Utf8JsonWriter json, IEnumerable<Entry> entries)
+    {
+        foreach (var chain in entries.GroupBy(e => e.Chain).OrderBy(c => c.Key, StringComparer.Ordinal))
+        {
+            var last = chain.MaxBy(e => e.Seq)!;
+            json.WriteStartObject(chain.Key);
+            json.WriteNumber("seq", last.Seq);
+            json.WriteString("hash", last.Hash);
+            json.WriteEndObject();
+        }
+    }
+
+    private static void Object(Utf8JsonWriter json, string name, Action members)
+    {
+        json.WriteStartObject(name);
+        members();
+        json.WriteEndObject();
+    }
+
+    private static void Array<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+            write(item);
+        json.WriteEndArray();
+    }
+
+    private static void Texts(Utf8JsonWriter json, params ReadOnlySpan<(string Name, string? Value)> members)
+    {
+        foreach (var (name, value) in members)
+            Text(json, name, value);
+    }
+
+    private static void Text(Utf8JsonWriter json, string name, string? value)
+    {
+        if (value is not null)
+            json.WriteString(name, value);
+    }
+}

@@ -1,0 +1,88 @@
+using PdfSharp.Drawing;
+using Witnessmark.Paper.Drawings;
+
+namespace Witnessmark.Paper.Pdf;
+
+/// <summary>One line of text.</summary>
+internal sealed record TextLine(string Text, Typeface Face);
+
+/// <summary>One column of a row: lines of text, or a drawing.</summary>
+/// <param name="X">From the left edge of the text area.</param>
+/// <param name="Width">Its lines are broken to this.</param>
+/// <param name="Lines">Broken lines.</param>
+/// <param name="Drawing">A drawing instead, or null.</param>
+/// <param name="Scale">Points in one unit of the drawing.</param>
+internal sealed record Cell(
+    double X,
+    double Width,
+    IReadOnlyList<TextLine> Lines,
+    Drawing? Drawing = null,
+    double Scale = 1
+)
+{
+    private const char Glue = '\u00A0'; // on paper an ordinary space
+
+    public double Height => Drawing is { } d ? d.Height * Scale : Lines.Sum(l => l.Face.Leading);
+
+    /// <summary>Text, broken to the width; empty texts are left out.</summary>
+    public static Cell Of(double x, double width, params IEnumerable<(string? Text, Typeface Face)> texts) =>
+        new(
+            x,
+            width,
+            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(t.Text!, t.Face, width))]
+        );
+
+    /// <summary>A drawing as wide as the column.</summary>
+    public static Cell Of(double x, double width, Drawing drawing) => new(x, width, [], drawing, width / drawing.Width);
+
+    private static IEnumerable<TextLine> Broken(string text, Typeface face, double width)
+    {
+        var line = "";
+        foreach (
+            var word in text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)
+                .SelectMany(w => Pieces(w, face, width))
+        )
+        {
+            var longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length == 0 || WidthOf(longer, face) <= width)
+            {
+                line = longer;
+                continue;
+            }
+            yield return new(Plain(line), face);
+            line = word;
+        }
+        if (line.Length > 0)
+            yield return new(Plain(line), face);
+    }
+
+    /// <summary>A text that is kept in one line where it fits: a number with its unit.</summary>
+    public static string Whole(string text) => text.Replace(' ', Glue);
+
+    private static string Plain(string line) => line.Replace(Glue, ' ');
+
+    /// <summary>A word that is wider than the column is cut where it must be, so that nothing is lost.</summary>
+    private static IEnumerable<string> Pieces(string word, Typeface face, double width)
+    {
+        if (word.Contains(Glue) && WidthOf(word, face) > width)
+        {
+            foreach (var piece in word.Split(Glue).SelectMany(w => Pieces(w, face, width)))
+                yield return piece;
+            yield break;
+        }
+        while (word.Length > 1 && WidthOf(word, face) > width)
+        {
+            var fits = 1;
+            while (WidthOf(word[..(fits + 1)], face) <= width)
+                fits++;
+            yield return word[..fits];
+            word = word[fits..];
+        }
+        yield return word;
+    }
+
+    private static double WidthOf(string text, Typeface face) => Measure.MeasureString(text, face.Font).Width;
+
+    private static XGraphics Measure =>
+        field ??= XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
+}

@@ -1,0 +1,52 @@
+using System.Text.RegularExpressions;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Toml;
+
+namespace Witnessmark.Bench.Tests.Book;
+
+public partial class DocumentationTests
+{
+    private static readonly string[] Pages = ["docs/figure-sheets.md", "docs/bench-book.md"];
+
+    [Fact]
+    public void The_examples_of_both_pages_make_one_workbench_without_a_mistake()
+    {
+        var examples = Pages.SelectMany(p => Blocks(p, "toml")).Select(Source).ToArray();
+        Assert.Equal(
+            ["book/example.toml", "sheets/example.toml", "shop.toml"],
+            examples.Select(e => e.Name).Order(StringComparer.Ordinal)
+        );
+        Assert.Empty(WorkbenchFiles.Read(examples).Mistakes);
+    }
+
+    [Fact]
+    public void The_mistakes_that_the_page_shows_are_those_that_are_told()
+    {
+        var wrong = Source(Assert.Single(Blocks(Pages[0], "toml wrong")));
+        var told = WorkbenchFiles.Read([wrong]).Mistakes.Where(m => m.File == wrong.Name).Select(m => m.ToString());
+        Assert.Equal(Assert.Single(Blocks(Pages[0], "mistakes")).TrimEnd('\n').Split('\n'), told);
+    }
+
+    [Fact]
+    public void Every_setting_geometry_and_fact_is_named_in_the_pages()
+    {
+        var settings = Bench.Book.CorrectionSettings.All.SelectMany(c => c.Value.Keys.Prepend(c.Key));
+        var book = DemoFiles.Text(Pages[1]);
+        Assert.All(settings, s => Assert.Contains(s, book.Replace("`", "")));
+        var sheets = DemoFiles.Text(Pages[0]);
+        Assert.All(
+            Bench
+                .Figures.MachineFacts.Geometry.Keys.Concat(Bench.Figures.MachineFacts.Counts)
+                .Concat(Bench.Figures.MachineFacts.Truths),
+            n => Assert.Contains(n, sheets)
+        );
+    }
+
+    private static SourceText Source(string block) => new(block.Split('\n')[0].TrimStart('#', ' '), block);
+
+    private static IEnumerable<string> Blocks(string page, string language) =>
+        Fence().Matches(DemoFiles.Text(page)).Where(m => m.Groups[1].Value == language).Select(m => m.Groups[2].Value);
+
+    [GeneratedRegex("^```([^\n]+)\n(.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Fence();
+}

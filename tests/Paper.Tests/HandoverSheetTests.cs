@@ -1,0 +1,189 @@
+using System.Text;
+using UglyToad.PdfPig;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Judging;
+using Witnessmark.Paper.Handover;
+using Witnessmark.Paper.LogBook;
+using static Witnessmark.Paper.Tests.Bench640;
+
+namespace Witnessmark.Paper.Tests;
+
+/// <summary>What stands on the paper, read back out of the PDF and compared with the state of the job.</summary>
+public sealed class HandoverSheetTests
+{
+    [Fact]
+    public void Every_safety_point_stands_on_it_with_its_limit_and_what_it_was_left_at()
+    {
+        var text = Text(Print(FullJob.Released));
+        foreach (var point in FullJob.Released.Points.Where(p => p.Point.Safety && (p.IsMeasured() || p.IsTightened())))
+        {
+            Assert.Contains(Bare(point.Point.Title), text);
+            Assert.Contains(Bare(PointWords.Limit(point)), text);
+            Assert.Contains(Bare(point.Current!.Opinion.Shown), text);
+        }
+    }
+
+    [Fact]
+    public void A_released_job_says_ready_and_who_released_it()
+    {
+        var text = Text(Print(FullJob.Released));
+        Assert.Contains("Fell640,readytoride", text);
+        Assert.Contains("InesMarlow", text);
+        Assert.DoesNotContain("notreleased", text);
+    }
+
+    [Fact]
+    public void A_held_job_says_not_released_and_prints_every_hold()
+    {
+        var text = Text(Print(FullJob.Held));
+        Assert.Contains("Fell640,notreleased", text);
+        Assert.Contains("Donotrideit", text);
+        Assert.DoesNotContain("readytoride", text);
+        Assert.All(FullJob.Held.Holds, hold => Assert.Contains(Bare(hold.Words), text));
+    }
+
+    [Fact]
+    public void A_signature_does_not_count_while_something_holds_the_machine()
+    {
+        var text = Text(Print(FullJob.Held with { Release = FullJob.Signed("Ines Marlow") }));
+        Assert.Contains("notreleased", text);
+    }
+
+    [Fact]
+    public void A_figure_that_is_not_the_makers_says_so()
+    {
+        var text = Text(Print(FullJob.Released));
+        Assert.Contains("commonpractice,notthemaker'sfigure", text);
+        Assert.Contains("theworkshop'sfigure,notthemaker's", text);
+    }
+
+    [Fact]
+    public void Cautions_follow_the_work_that_was_done()
+    {
+        var worked = Text(Print(FullJob.Released));
+        var idle = Text(Print(FullJob.Of([State(Point("x", "Mirror"), Figure(1, 2), Stripe.Unread)], [])));
+        Assert.Contains("Thechainwasadjusted", worked);
+        Assert.Contains("Engineoilwasputin", worked);
+        Assert.DoesNotContain("Thechainwasadjusted", idle);
+        Assert.DoesNotContain("Engineoilwasputin", idle);
+        Assert.Contains("Themaker'smanualandlocallawcomebeforeanythingprintedhere.", idle);
+    }
+
+    [Fact]
+    public void The_same_job_and_day_give_the_same_bytes()
+    {
+        Assert.Equal(Print(FullJob.Released), Print(FullJob.Released));
+        Assert.NotEqual(
+            Print(FullJob.Released),
+            HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day.AddDays(1))
+        );
+    }
+
+    [Fact]
+    public void The_log_book_is_inside_and_its_seal_is_on_the_paper()
+    {
+        var pdf = Print(FullJob.Released);
+        using var document = PdfDocument.Open(pdf);
+        Assert.True(document.Advanced.TryGetEmbeddedFiles(out var files));
+        var file = Assert.Single(files);
+        var finding = LogBookFile.Verify(Encoding.UTF8.GetString(file.Memory.Span));
+        Assert.Equal(LogBookWord.Intact, finding.Word);
+        Assert.Contains(finding.Head![..8], Text(pdf));
+    }
+
+    [Fact]
+    public void Title_and_language_are_in_the_metadata()
+    {
+        var pdf = Print(FullJob.Released);
+        using var document = PdfDocument.Open(pdf);
+        Assert.Equal("Fell 640, ready to ride", document.Information.Title);
+        Assert.Contains("/Lang(en)", Encoding.Latin1.GetString(pdf));
+    }
+
+    [Fact]
+    public void An_ordinary_job_takes_at_most_two_pages()
+    {
+        using var document = PdfDocument.Open(Print(FullJob.Released));
+        Assert.InRange(document.NumberOfPages, 1, 2);
+    }
+
+    [Theory]
+    [InlineData(0, 20)]
+    [InlineData(1, 20)]
+    [InlineData(40, 20)]
+    [InlineData(40, 400)]
+    [InlineData(3, 6000)]
+    public void Nothing_leaves_the_page_and_no_text_is_lost(int points, int nameLength)
+    {
+        var figure = Figure(13, 32);
+        var state = FullJob.Of(
+            [
+                .. Enumerable
+                    .Range(0, points)
+                    .Select(i =>
+                        State(
+                            Point($"p{i}", Name(i, nameLength)),
+                            figure,
+                            Stripe.Outside,
+                            Reading(50, 1.2, figure, VerdictWord.Outside)
+                        )
+                    ),
+            ],
+            [new Hold(null, Stripe.Unread, Name(99, nameLength))]
+        );
+        var pdf = Print(state);
+        using var document = PdfDocument.Open(pdf);
+        foreach (var page in document.GetPages())
+            Assert.All(
+                page.Letters,
+                l =>
+                    Assert.True(
+                        l.BoundingBox.Left >= 36
+                            && l.BoundingBox.Right <= 559
+                            && l.BoundingBox.Bottom >= 20
+                            && l.BoundingBox.Top <= 842 - 20,
+                        $"{l.Value} at {l.BoundingBox}"
+                    )
+            );
+        var letters = document.GetPages().Sum(p => p.Letters.Count(l => l.Value == "§"));
+        Assert.Equal(
+            Enumerable.Range(0, points).Append(99).Sum(i => Name(i, nameLength).Count(c => c == '§')),
+            letters
+        );
+        foreach (var number in Enumerable.Range(1, document.NumberOfPages))
+            Assert.Contains($"page{number}of{document.NumberOfPages}", Bare(document.GetPage(number).Text));
+    }
+
+    [Fact]
+    public void A_table_that_goes_on_repeats_its_heading()
+    {
+        var figure = Figure(13, 32);
+        var state = FullJob.Of(
+            [.. Enumerable.Range(0, 40).Select(i => State(Point($"p{i}", $"Point {i}"), figure, Stripe.Unread))],
+            []
+        );
+        using var document = PdfDocument.Open(Print(state));
+        Assert.Contains("leftitat,continued", Bare(document.GetPage(2).Text));
+        Assert.Contains("Leftat", Bare(document.GetPage(2).Text));
+    }
+
+    /// <summary>Long words and short ones, each with a character that stands nowhere else on the sheet.</summary>
+    private static string Name(int number, int length)
+    {
+        var name = new StringBuilder($"Point {number}");
+        while (name.Length < length)
+            name.Append(name.Length % 70 < 12 ? " §" : "Wm§");
+        return name.ToString();
+    }
+
+    private static byte[] Print(JobState state) => HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day);
+
+    private static string Text(byte[] pdf)
+    {
+        using var document = PdfDocument.Open(pdf);
+        return Bare(string.Concat(document.GetPages().Select(p => p.Text)));
+    }
+
+    /// <summary>Without spaces: where lines are broken is the layout's affair.</summary>
+    private static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+}
