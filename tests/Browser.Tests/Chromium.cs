@@ -7,7 +7,11 @@ public sealed class Chromium : IAsyncLifetime
 {
     private IPlaywright playwright = null!;
 
-    public async ValueTask InitializeAsync() => playwright = await Playwright.CreateAsync();
+    public async ValueTask InitializeAsync()
+    {
+        playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(60_000);
+    }
 
     public ValueTask DisposeAsync()
     {

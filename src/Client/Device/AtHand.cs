@@ -37,7 +37,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         exchange.Start();
     }
 
-    public async Task WorksAs(string person) => await ledger.Remember(ledger.Facts with { Person = person });
+    public async Task WorksAs(string person) => await ledger.Remember(facts => facts with { Person = person });
 
     /// <summary>The state of a job; null without a workbench or entries.</summary>
     public JobState? Job(string job)

@@ -10,6 +10,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     // one chain per device; a wiped device takes a new name, so its epoch never grows
     private const int Epoch = 1;
     private readonly Dictionary<string, Entry> byId = new(StringComparer.Ordinal);
+    private readonly SemaphoreSlim one = new(1, 1);
     private bool askedToKeep;
 
     /// <summary>Something was added, here or in another tab.</summary>
@@ -55,7 +56,11 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     )
     {
         var at = clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
-        var draft = new EntryDraft(NewId(), shop, job, kind, body, strikes, Covers(job), at, by);
+        return await InTurn(() => Seal(new(NewId(), shop, job, kind, body, strikes, Covers(job), at, by)));
+    }
+
+    private async Task<Entry> Seal(EntryDraft draft)
+    {
         while (true)
         {
             var entry = Entries.Sealed(draft, Facts.Device, Epoch, Facts.HeadSeq + 1, Facts.HeadHash);
@@ -77,42 +82,59 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     }
 
     /// <summary>Keeps others' entries.</summary>
-    public async Task Keep(IReadOnlyList<Entry> entries, string ledger, int pulled)
-    {
-        await store.Keep(entries, ledger, pulled);
-        Facts = Facts with { Ledger = ledger, Pulled = pulled };
-        foreach (var entry in entries)
-            byId.TryAdd(entry.Id, entry);
-        Changed?.Invoke();
-    }
+    public async Task Keep(IReadOnlyList<Entry> entries, string ledger, int pulled) =>
+        await InTurn(async () =>
+        {
+            await store.Keep(entries, ledger, pulled);
+            Facts = Facts with { Ledger = ledger, Pulled = pulled };
+            foreach (var entry in entries)
+                byId.TryAdd(entry.Id, entry);
+            Changed?.Invoke();
+            return true;
+        });
 
-    public async Task Remember(DeviceFacts facts)
-    {
-        await store.Remember(
-            ("ledger", facts.Ledger),
-            ("pulled", facts.Pulled),
-            ("confirmed", facts.Confirmed),
-            ("sent", facts.Sent),
-            ("person", facts.Person)
-        );
-        Facts = facts with { HeadSeq = Facts.HeadSeq, HeadHash = Facts.HeadHash, Workbench = Facts.Workbench };
-        Changed?.Invoke();
-    }
-
-    public async Task RememberWorkbench(string reply)
-    {
-        await store.Remember(("workbench", reply));
-        Facts = Facts with { Workbench = reply };
-    }
+    /// <summary>Changes what the device knows of itself: not the head of its chain, which only writing moves.</summary>
+    public async Task Remember(Func<DeviceFacts, DeviceFacts> change) =>
+        await InTurn(async () =>
+        {
+            var facts = change(Facts);
+            await store.Remember(
+                ("ledger", facts.Ledger),
+                ("pulled", facts.Pulled),
+                ("confirmed", facts.Confirmed),
+                ("sent", facts.Sent),
+                ("person", facts.Person),
+                ("workbench", facts.Workbench)
+            );
+            Facts = facts;
+            Changed?.Invoke();
+            return true;
+        });
 
     /// <summary>Another tab wrote.</summary>
-    public async Task HeardOf(string[] ids)
+    public async Task HeardOf(string[] ids) =>
+        await InTurn(async () =>
+        {
+            Facts = await store.Facts();
+            if (ids.Length > 0)
+                foreach (var entry in await store.Entries(ids))
+                    byId.TryAdd(entry.Id, entry);
+            Changed?.Invoke();
+            return true;
+        });
+
+    // the screen and the exchange both write: one after the other, or the later would put back what the earlier changed
+    private async Task<T> InTurn<T>(Func<Task<T>> act)
     {
-        Facts = await store.Facts();
-        if (ids.Length > 0)
-            foreach (var entry in await store.Entries(ids))
-                byId.TryAdd(entry.Id, entry);
-        Changed?.Invoke();
+        await one.WaitAsync();
+        try
+        {
+            return await act();
+        }
+        finally
+        {
+            one.Release();
+        }
     }
 
     /// <summary>The highest number seen of each other chain in this job.</summary>

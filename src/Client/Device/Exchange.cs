@@ -96,7 +96,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
         var reply = await shop.Workbench();
         if (reply == ledger.Facts.Workbench)
             return;
-        await ledger.RememberWorkbench(reply);
+        await ledger.Remember(facts => facts with { Workbench = reply });
         WorkbenchCame?.Invoke();
     }
 
@@ -109,7 +109,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
             if (await Met(taken.Ledger))
                 continue;
             var sent = taken.UpTo < Math.Min(ledger.Facts.Confirmed, next[0].Seq - 1) ? taken.UpTo : next[^1].Seq;
-            await ledger.Remember(ledger.Facts with { Confirmed = taken.UpTo, Sent = sent });
+            await ledger.Remember(facts => facts with { Confirmed = taken.UpTo, Sent = sent });
             batch = Math.Min(LargestBatch, batch * 2);
         }
     }
@@ -141,17 +141,13 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
         if (ledger.Facts.Ledger == identity)
             return false;
         var another = ledger.Facts.Ledger is not null;
-        await ledger.Remember(
-            another
-                ? ledger.Facts with
-                {
+        await ledger.Remember(facts =>
+            another ? facts with {
                     Ledger = identity,
                     Pulled = 0,
                     Confirmed = 0,
                     Sent = 0,
-                }
-                : ledger.Facts with
-                {
+                } : facts with {
                     Ledger = identity,
                 }
         );
@@ -165,7 +161,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
     {
         if (head >= ledger.Facts.Pulled)
             return false;
-        await ledger.Remember(ledger.Facts with { Pulled = 0, Confirmed = 0, Sent = 0 });
+        await ledger.Remember(facts => facts with { Pulled = 0, Confirmed = 0, Sent = 0 });
         Wake();
         return true;
     }
