@@ -142,12 +142,16 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
             return false;
         var another = ledger.Facts.Ledger is not null;
         await ledger.Remember(facts =>
-            another ? facts with {
+            another
+                ? facts with
+                {
                     Ledger = identity,
                     Pulled = 0,
                     Confirmed = 0,
                     Sent = 0,
-                } : facts with {
+                }
+                : facts with
+                {
                     Ledger = identity,
                 }
         );
