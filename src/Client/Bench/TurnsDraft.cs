@@ -70,7 +70,8 @@ public sealed class TurnsDraft
     {
         if (value is { } known)
             (moved.Text, moved.Backwards) = (
-                Math.Abs(Math.Round(known, 2)).ToString("0.##", CultureInfo.InvariantCulture),
+                Math.Abs(moved.Ways is null ? Math.Floor(known * 100 + 1e-6) / 100 : Math.Round(known, 2))
+                    .ToString("0.##", CultureInfo.InvariantCulture),
                 known < 0
             );
         return moved;

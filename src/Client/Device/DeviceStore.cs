@@ -72,10 +72,11 @@ internal sealed class DeviceStore(IJSRuntime js)
 
     public void SaveDraft(string key, string? text) => Module.InvokeVoid("saveDraft", key, text);
 
-    public void Type<T>(DotNetObjectReference<T> typist)
-        where T : class => Module.InvokeVoid("type", typist);
+    /// <summary>Sends the keyboard's keys to <c>Typed</c> of the listener; the answer ends it.</summary>
+    public int Type<T>(DotNetObjectReference<T> typist)
+        where T : class => Module.Invoke<int>("type", typist);
 
-    public void StopTyping() => Module.InvokeVoid("stopTyping");
+    public void StopTyping(int turn) => Module.InvokeVoid("stopTyping", turn);
 
     public void Focus(string selector) => Module.InvokeVoid("focus", selector);
 

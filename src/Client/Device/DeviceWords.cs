@@ -26,6 +26,8 @@ internal static class DeviceWords
             ? "The shop asks for sign-in. Entries are kept here."
             : $"The shop refused with {status}. Entries are kept here.";
 
+    public static string Name(string device) => $"In entries this device is called {device}.";
+
     public static string Here(int count) => $"Saved here {count}";
 
     public static string AtShop(int count) => $"saved at the shop {count}";

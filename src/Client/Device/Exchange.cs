@@ -75,10 +75,23 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
             woken = New();
             Busy = true;
             Changed?.Invoke();
-            await store.Alone(self!, nameof(Round));
+            await RoundUnlessAnotherTabDoes();
             Busy = false;
             Changed?.Invoke();
             await Task.WhenAny(woken.Task, Task.Delay(Wait()));
+        }
+    }
+
+    private async Task RoundUnlessAnotherTabDoes()
+    {
+        try
+        {
+            await store.Alone(self!, nameof(Round));
+        }
+        catch (JSException broken)
+        {
+            // the device's own store failed; what it has, it keeps, and the next round tries again
+            (Trouble, failures) = (broken.Message, failures + 1);
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Net;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Client.Device;
@@ -14,13 +15,19 @@ internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : 
 /// <summary>The shop over HTTP, protocol 1.</summary>
 internal sealed class Shop(HttpClient http)
 {
-    public async Task<string> Workbench() => await Text(() => http.GetAsync("api/workbench"));
+    /// <summary>The shop's files as the reply stood, once it was seen to be one.</summary>
+    public async Task<string> Workbench()
+    {
+        var text = await Text(() => http.GetAsync("api/workbench"));
+        Read(text, DeviceJson.Default.WorkbenchReply);
+        return text;
+    }
 
     public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries)
     {
         using var body = new ByteArrayContent(Batch(device, entries));
         body.Headers.ContentType = new("application/json");
-        return Read(await Text(() => http.PostAsync("api/entries", body)));
+        return Read(await Text(() => http.PostAsync("api/entries", body)), DeviceJson.Default.TakenReply);
     }
 
     /// <summary>Entries after a place in the shop's order.</summary>
@@ -65,11 +72,11 @@ internal sealed class Shop(HttpClient http)
         return buffer.WrittenSpan.ToArray();
     }
 
-    private static TakenReply Read(string text)
+    private static T Read<T>(string text, JsonTypeInfo<T> type)
     {
         try
         {
-            return JsonSerializer.Deserialize(text, DeviceJson.Default.TakenReply) ?? throw new JsonException("null");
+            return JsonSerializer.Deserialize(text, type) ?? throw new JsonException("null");
         }
         catch (JsonException unread)
         {

@@ -142,8 +142,18 @@ addEventListener("keydown", (e) => {
     typist.invokeMethodAsync("Typed", e.key);
   }
 });
-export const type = (listener) => (typist = listener);
-export const stopTyping = () => (typist = null);
+let turn = 0;
+
+/** Gives the keys to a reading; answers the turn by which it gives them back. */
+export function type(listener) {
+  typist = listener;
+  return ++turn;
+}
+
+// a reading that goes away must not take the keys from the one that came in its place
+export function stopTyping(mine) {
+  if (mine === turn) typist = null;
+}
 
 export const focus = (selector) => document.querySelector(selector)?.focus({ preventScroll: true });
 export const toTop = (selector) => document.querySelector(selector)?.scrollTo(0, 0);
