@@ -1,4 +1,3 @@
-
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>With network and shop gone work goes on, and nothing is lost or doubled afterwards.</summary>
