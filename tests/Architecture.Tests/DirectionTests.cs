@@ -17,7 +17,13 @@ public class DirectionTests
     };
 
     public static TheoryData<string> Projects =>
-        [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "projects"), "*.csproj")];
+        [
+            .. Directory.GetFiles(
+                Path.Combine(AppContext.BaseDirectory, "projects"),
+                "*.csproj",
+                SearchOption.AllDirectories
+            ),
+        ];
 
     [Theory]
     [MemberData(nameof(Projects))]

@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
 

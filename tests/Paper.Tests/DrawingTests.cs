@@ -76,6 +76,15 @@ public sealed class DrawingTests
         AssertApart(drawing);
     }
 
+    [Fact]
+    public void Long_numbers_at_the_ends_are_pushed_inwards()
+    {
+        var view = RuleView.Of(State(Point("p", "P"), Figure(-32767.125, 32767.125), Stripe.Unread))!;
+        var drawing = RuleDrawing.Of(view, RuleSize.Row);
+        Assert.Contains(drawing.Shapes.OfType<Words>(), w => w.Text == "−32767.125");
+        Assert.All(drawing.Shapes, s => AssertWithin(s, drawing));
+    }
+
     [Property(MaxTest = 200)]
     public void Everything_on_a_round_rule_is_within_its_surface(short[] tenths, byte spread)
     {

@@ -13,7 +13,7 @@ namespace Witnessmark.Handbook.BenchOrder;
 /// <para><b>Source.</b> Derived in docs/handbook/bench-order.md; bound: Jackson's preemptive schedule (Naval Research Logistics Quarterly 3,
 /// 1956); checked by enumeration, by an independent solver and by replaying every schedule.</para>
 /// <para><b>Valid when</b> one person works, waits only have a least length (nothing goes off, nothing cools too far), and the times are known.
-/// Proven up to <see cref="ExactUpTo"/> tasks unless the work allowed runs out; beyond, the best found and a bound.</para>
+/// Proven up to 25 tasks unless the work allowed runs out; beyond, the best found and a bound.</para>
 /// </remarks>
 public static class BenchOrder
 {

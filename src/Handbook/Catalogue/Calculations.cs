@@ -12,12 +12,23 @@ public static class Calculations
         ReadingContract.Calculation,
         VerdictContract.Calculation,
         // FinalDrive
+        ChainSlackContract.Calculation,
         ChainAdjustmentContract.Calculation,
+        ChainTravelContract.Calculation,
+        ChainRoundContract.Calculation,
         AxleAlignmentContract.Calculation,
         AxleDifferenceContract.Calculation,
         AxleNutShiftContract.Calculation,
+        ChainLengthContract.Calculation,
+        ChainWearContract.Calculation,
+        ToothHuntingContract.Calculation,
+        RoadSpeedContract.Calculation,
         // Fasteners
         TorqueSettingContract.Calculation,
+        TorqueToolContract.Calculation,
+        BoltPreloadContract.Calculation,
+        TighteningOrderContract.Calculation,
+        AngleTighteningContract.Calculation,
         // Fluids
         OilFirstFillContract.Calculation,
         OilTopUpContract.Calculation,

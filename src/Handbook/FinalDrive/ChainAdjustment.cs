@@ -12,12 +12,17 @@ namespace Witnessmark.Handbook.FinalDrive;
 /// <para><b>Source.</b> Derived in docs/handbook/chain-adjustment.md from two tangent runs of a closed loop; checked by an
 /// independent brute-force computation of the loop.</para>
 /// <para><b>Valid when</b> every trial was read the same way (same place on the chain, same hand force), in the tightening
-/// direction, 10 to 70 mm. The uncertainty is linear propagation: right within 5 % between the trials, too small far beyond them.</para>
+/// direction, 10 to 70 mm. The uncertainties are linear propagation: right within 5 % between the trials, too small far beyond them.
+/// The bounds turnsLow and turnsHigh (95 %, Fieller's method for a ratio of normal variables) hold there too. With three trials and
+/// more chi-square tells whether they lie on one line; from four on it can tell which one does not.</para>
 /// </remarks>
 public static class ChainAdjustment
 {
     /// <summary>A trial must move S² by this many of its standard deviations before it teaches anything.</summary>
     private const double LeastMove = 2;
+
+    /// <summary>Standard deviations to either side that leave out 5 % in all: Φ⁻¹(0.975).</summary>
+    private const double TwoSided95 = 1.959963984540054;
 
     /// <summary>The turns that remain from the last trial to the target.</summary>
     /// <param name="trials">Two or more, in the order they were made.</param>
@@ -61,6 +66,10 @@ public static class ChainAdjustment
         var turns = line.TurnsTo(target);
         var uncertainty = line.TurnsUncertainty(target);
         var tautAfter = line.TurnsTo(new Length(0));
+        var bounds = line.Bounds(target, TwoSided95);
+        TrialCheck? check = line is { ChiSquare: { } chiSquare, ChiSquareWithout: { } without }
+            ? TrialCheck.Of(chiSquare, without)
+            : null;
         var remaining = new Remaining(
             line.Law,
             turns,
@@ -71,7 +80,13 @@ public static class ChainAdjustment
             tautAfter,
             target,
             line.ChiSquare
-        );
+        )
+        {
+            TurnsLow = bounds?.Low,
+            TurnsHigh = bounds?.High,
+            Consistent = check?.Consistent,
+            Suspect = check?.Suspect,
+        };
         if (turns.Count + 2 * uncertainty.Count < tautAfter.Count)
             return remaining;
         return Answer<Remaining>.Refuse(
@@ -83,6 +98,8 @@ public static class ChainAdjustment
                 Flats = null,
                 Expected = null,
                 ExpectedUncertainty = null,
+                // The least step is what to make instead; the most would be past taut.
+                TurnsHigh = null,
             }
         );
     }
@@ -113,4 +130,17 @@ public sealed record Remaining(
     Turns TautAfter,
     Length Target,
     double? ChiSquare
-);
+)
+{
+    /// <summary>Fewest turns to the target, 95 % with <see cref="TurnsHigh"/>: the step that is safe to make first.</summary>
+    public Turns? TurnsLow { get; init; }
+
+    /// <summary>Most turns to the target, 95 % with <see cref="TurnsLow"/>.</summary>
+    public Turns? TurnsHigh { get; init; }
+
+    /// <summary>Whether three trials or more lie on one line, at 1 %.</summary>
+    public bool? Consistent { get; init; }
+
+    /// <summary>Position from 0 of the one trial that does not lie on the line of the others, or null.</summary>
+    public int? Suspect { get; init; }
+}

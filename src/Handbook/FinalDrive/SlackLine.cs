@@ -9,6 +9,11 @@ internal readonly record struct SlackLine
     private double C { get; init; }
     private Func<double, double> Deviation { get; init; }
 
+    // Variances of the two, and their covariance, for bounds that hold far from the trials too.
+    private double VarianceAtLast { get; init; }
+    private double VarianceOfC { get; init; }
+    private double Covariance { get; init; }
+
     /// <summary>c.</summary>
     public TurnSlackLaw Law => new(C);
 
@@ -17,6 +22,25 @@ internal readonly record struct SlackLine
 
     /// <summary>Weighted sum of squared deviations from the line, for three trials and more.</summary>
     public double? ChiSquare { get; private init; }
+
+    /// <summary>The same for all trials but one, three trials and more; NaN where the rest would make no line.</summary>
+    public double[]? ChiSquareWithout { get; private init; }
+
+    /// <summary>
+    /// Turns between which the slack is reached, at z standard deviations: the roots of (A − S² − c·n)² = z²·var(A − c·n)
+    /// (Fieller). Null when c itself is not z of its deviations from zero.
+    /// </summary>
+    public (Turns Low, Turns High)? Bounds(Length slack, double z)
+    {
+        var gap = AtLast - slack.Millimetres * slack.Millimetres;
+        var square = C * C - z * z * VarianceOfC;
+        var half = C * gap - z * z * Covariance;
+        var rest = gap * gap - z * z * VarianceAtLast;
+        if (square <= 0)
+            return null;
+        var root = Math.Sqrt(Math.Max(0, half * half - square * rest));
+        return (new((half - root) / square), new((half + root) / square));
+    }
 
     /// <summary>Turns from the last trial to a slack.</summary>
     public Turns TurnsTo(Length slack) => new((AtLast - slack.Millimetres * slack.Millimetres) / C);
@@ -32,10 +56,14 @@ internal readonly record struct SlackLine
             return null;
         var (s0, s1, sigma) = (first.Slack.Millimetres, second.Slack.Millimetres, slackUncertainty.Millimetres);
         var drop = s0 * s0 - s1 * s1;
+        var (v0, v1) = (4 * s0 * s0 * sigma * sigma, 4 * s1 * s1 * sigma * sigma);
         return new SlackLine
         {
             AtLast = s1 * s1,
             C = drop / n,
+            VarianceAtLast = v1,
+            VarianceOfC = (v0 + v1) / (n * n),
+            Covariance = -v1 / n,
             MoveInDeviations = Math.Abs(drop) / (2 * sigma * Math.Sqrt(s0 * s0 + s1 * s1)),
             Deviation = target =>
             {
@@ -75,12 +103,29 @@ internal readonly record struct SlackLine
         var c = -sxy / sxx;
         var a = ym + c * xm;
         var last = trials[^1].Turns.Count;
+        var chiSquare = ChiSquared(trials, variance, a, c);
+        double[] WithoutEach(ReadOnlySpan<Trial> all, double whole)
+        {
+            var without = new double[all.Length];
+            for (var i = 0; i < all.Length; i++)
+            {
+                var (x, weight) = (all[i].Turns.Count, Weight(all[i], variance));
+                var miss = Squared(all[i], variance) - a + c * x;
+                var free = 1 - weight * (1 / w + (x - xm) * (x - xm) / sxx);
+                without[i] = free > 1e-9 ? whole - weight * miss * miss / free : double.NaN;
+            }
+            return without;
+        }
         return new SlackLine
         {
             AtLast = a - c * last,
             C = c,
+            VarianceAtLast = 1 / w + (last - xm) * (last - xm) / sxx,
+            VarianceOfC = 1 / sxx,
+            Covariance = -(last - xm) / sxx,
             MoveInDeviations = Math.Abs(c) * Math.Sqrt(sxx),
-            ChiSquare = ChiSquared(trials, variance, a, c),
+            ChiSquare = chiSquare,
+            ChiSquareWithout = WithoutEach(trials, chiSquare),
             Deviation = target =>
             {
                 var x = (a - target) / c - xm;

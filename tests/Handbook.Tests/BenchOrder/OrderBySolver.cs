@@ -51,7 +51,7 @@ public static class OrderBySolver
         };
     }
 
-    private static long Minutes(Quantities.Duration duration) => (long)Math.Round(duration.Seconds / 60);
+    private static long Minutes(Handbook.Quantities.Duration duration) => (long)Math.Round(duration.Seconds / 60);
 
     private static long Horizon(BenchState[] states, BenchTask[] tasks) =>
         tasks.Sum(t => Minutes(t.Hands) + Minutes(t.WaitAfter))

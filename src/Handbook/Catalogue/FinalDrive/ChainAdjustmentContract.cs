@@ -50,6 +50,10 @@ internal static class ChainAdjustmentContract
                 new("tautAfter", "turn", "from the last trial"),
                 new("target", "mm", "slack aimed at"),
                 new("chiSquare", "1", "of three trials or more"),
+                new("turnsLow", "turn", "fewest turns to the target, 95 %; the step to make first"),
+                new("turnsHigh", "turn", "most turns to the target, 95 %"),
+                new("consistent", "true or false", "three trials or more: whether they lie on one line, at 1 %"),
+                new("suspect", "count", "position from 0 of the one trial off the line of the others"),
             ],
             Adjust
         );
@@ -62,20 +66,26 @@ internal static class ChainAdjustmentContract
             given.Of(SlackUncertainty),
             given.Of(FlatsPerTurn)
         );
-        return Reply.To(
-            answer,
-            r =>
-                new Gives()
-                    .With("law", r.Law, "mm²/turn")
-                    .With("turns", r.Turns, "turn")
-                    .With("flats", r.Flats, "flat")
-                    .With("expected", r.Expected, "mm")
-                    .With("turnsUncertainty", r.TurnsUncertainty, "turn")
-                    .With("expectedUncertainty", r.ExpectedUncertainty, "mm")
-                    .With("tautAfter", r.TautAfter, "turn")
-                    .With("target", r.Target, "mm")
-                    .With("chiSquare", r.ChiSquare, "1")
-        );
+        return Reply.To(answer, Written);
+    }
+
+    private static Gives Written(Remaining r)
+    {
+        var gives = new Gives()
+            .With("law", r.Law, "mm²/turn")
+            .With("turns", r.Turns, "turn")
+            .With("flats", r.Flats, "flat")
+            .With("expected", r.Expected, "mm")
+            .With("turnsUncertainty", r.TurnsUncertainty, "turn")
+            .With("expectedUncertainty", r.ExpectedUncertainty, "mm")
+            .With("tautAfter", r.TautAfter, "turn")
+            .With("target", r.Target, "mm")
+            .With("chiSquare", r.ChiSquare, "1")
+            .With("turnsLow", r.TurnsLow, "turn")
+            .With("turnsHigh", r.TurnsHigh, "turn");
+        if (r.Consistent is { } consistent)
+            gives.With("consistent", consistent);
+        return r.Suspect is { } suspect ? gives.With("suspect", suspect) : gives;
     }
 
     private static Length Aim(Given given)

@@ -1,0 +1,77 @@
+namespace Witnessmark.Handbook.Tests.Catalogue;
+
+public class DriveAndFastenerRequestTests
+{
+    private const string Tool = """{"id":"A","min":"2 N·m","max":"10 N·m","tolerance":"4 %"}""";
+    private const string Wear =
+        """{"outer":"328.1 mm","inner":"307.9 mm","links":20,"pitch":"15.875 mm","caliperUncertainty":"0.05 mm"}""";
+    private const string Travel =
+        """{"swingarm":"585 mm","pivotToFrontSprocket":"70 mm","inlineAngle":"3 deg","benchAngle":"8 deg","droopAngle":"10 deg","bumpAngle":"-3 deg","frontTeeth":15,"rearTeeth":45,"benchSlack":"30 mm"}""";
+    private const string Bolt =
+        """{"thread":"M8","propertyClass":"8.8","threadFriction":0.12,"headFriction":0.12,"utilisation":0.9}""";
+    private const string Angle =
+        """{"snugTorque":"20 N·m","nutFactor":0.15,"diameter":"10 mm","pitch":"1.25 mm","boltStiffness":"110000 N/mm","jointStiffness":"500000 N/mm","angle":"90 deg"}""";
+
+    public static TheoryData<string, string, string> Mistakes =>
+        new()
+        {
+            { "chain-wear", Wear.Replace("307.9", "328.1"), "inner: not less than outer" },
+            { "chain-wear", Wear.Replace("15.875", "1.5875"), "pitch: \"1.5875 mm\"; allowed:" },
+            { "chain-travel", Travel.Replace("-3 deg", "11 deg"), "bumpAngle: more than droopAngle" },
+            { "chain-travel", Travel.Replace("8 deg", "98 deg"), "benchAngle: \"98 deg\"" },
+            { "chain-travel", Travel.Replace("15,", "4,"), "frontTeeth: 4; allowed: whole number, 5 or more" },
+            { "torque-tool", $$"""{"setting":"6 N·m","tools":[{{Tool}},{{Tool}}]}""", "two tools with one id" },
+            { "torque-tool", $$"""{"setting":"0 N·m","tools":[{{Tool}}]}""", "setting: \"0 N·m\"" },
+            {
+                "torque-tool",
+                $$"""{"setting":"6 N·m","tools":[{{Tool.Replace("2 N·m", "12 N·m")}}]}""",
+                "tools.0.min: above max"
+            },
+            { "bolt-preload", Bolt.Replace("M8", "M8x3"), "thread: \"M8x3\"; allowed: M5, M6, M8" },
+            { "bolt-preload", Bolt.Replace("\"8.8\"", "\"4.6\""), "propertyClass: \"4.6\"" },
+            { "bolt-preload", Bolt.Replace("0.9", "0"), "utilisation: 0; allowed: above 0" },
+            { "bolt-preload", Bolt.Replace("0.9", "1.01"), "utilisation: 1.01" },
+            { "angle-tightening", Angle.Replace("1.25 mm", "10 mm"), "pitch: not less than the diameter" },
+            { "angle-tightening", Angle.Replace("90 deg", "-1 deg"), "angle: \"-1 deg\"" },
+            { "tightening-order", "{}", "fasteners: missing" },
+            { "tightening-order", """{"fasteners":4,"rows":2}""", "given beside rows or columns" },
+            { "tightening-order", """{"rows":2}""", "columns: missing" },
+            { "tightening-order", """{"columns":2}""", "rows: missing" },
+            { "tightening-order", """{"fasteners":4,"stages":["50 %"]}""", "torque: missing beside stages" },
+            {
+                "tightening-order",
+                """{"fasteners":4,"torque":"24 N·m","stages":["100 %","50 %"]}""",
+                "stages: not rising"
+            },
+            { "tightening-order", """{"fasteners":4,"torque":"24 N·m","stages":["120 %"]}""", "stages.0: \"120 %\"" },
+        };
+
+    [Theory]
+    [MemberData(nameof(Mistakes))]
+    public void A_mistake_is_told_with_its_key_and_what_is_allowed(string name, string given, string told)
+    {
+        var reply = CaseFiles.Ask(name, given);
+        Assert.NotNull(reply.Malformed);
+        Assert.Contains(told, reply.Malformed);
+    }
+
+    [Fact]
+    public void The_requests_that_are_broken_here_are_answered_when_whole()
+    {
+        Assert.Null(CaseFiles.Ask("chain-wear", Wear).Malformed);
+        Assert.Null(CaseFiles.Ask("chain-travel", Travel).Malformed);
+        Assert.Null(CaseFiles.Ask("torque-tool", $$"""{"setting":"6 N·m","tools":[{{Tool}}]}""").Malformed);
+        Assert.Null(CaseFiles.Ask("bolt-preload", Bolt).Malformed);
+        Assert.Null(CaseFiles.Ask("angle-tightening", Angle).Malformed);
+    }
+
+    [Fact]
+    public void Torque_without_stages_is_one_stage_at_full_torque_and_no_torque_has_no_steps()
+    {
+        var steps = CaseFiles.Ask("tightening-order", """{"fasteners":4,"torque":"24 N·m"}""").Outputs!["steps"]!;
+        Assert.Equal(4, steps.AsArray().Count);
+        Assert.Equal(24, (double)steps[3]!["torque"]!["value"]!);
+        Assert.Equal(4, (int)steps[3]!["fastener"]!);
+        Assert.Null(CaseFiles.Ask("tightening-order", """{"fasteners":4}""").Outputs!["steps"]);
+    }
+}
