@@ -23,7 +23,7 @@ internal static class JobWords
     public const string Notes = "Notes";
     public const string AddNote = "Note on the job";
     public const string SaveNote = "Save note";
-    public const string Anywhere = "Anywhere";
+    public const string Anywhere = "As it stands";
     public const string Release = "Release";
     public const string ReleaseWhy =
         "With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden.";
