@@ -1,4 +1,4 @@
-using System.Globalization;
+using Witnessmark.Bench.Wording;
 using Witnessmark.Handbook.Measuring;
 using Witnessmark.Handbook.Quantities;
 
@@ -57,15 +57,15 @@ public sealed record Figure(
     public string Short =>
         Kind switch
         {
-            FigureKind.Range => $"{Number(Min)} – {Number(Max)}{Tail}",
-            FigureKind.Min => $"≥ {Number(Min)}{Tail}",
-            FigureKind.Max => $"≤ {Number(Max)}{Tail}",
-            FigureKind.Target => $"{Number(Value)} ± {Number(Max - Value)}{Tail}",
-            _ => $"{Number(Value)}{Tail}",
+            FigureKind.Range => $"{Numerals.Plain(Min ?? 0, Digits)} – {With(Max)}",
+            FigureKind.Min => $"≥ {With(Min)}",
+            FigureKind.Max => $"≤ {With(Max)}",
+            FigureKind.Target => $"{Numerals.Plain(Value ?? 0, Digits)} ± {With(Max - Value)}",
+            _ => With(Value),
         };
 
-    // a pure number stands alone
-    private string Tail => Unit.Symbol == "1" ? "" : $" {Unit}";
+    // as many as a sheet prints; the figure is shown as it stands there
+    private const int Digits = 6;
 
-    private static string Number(double? value) => (value ?? 0).ToString("0.######", CultureInfo.InvariantCulture);
+    private string With(double? value) => Numerals.With(value ?? 0, Unit, Digits);
 }

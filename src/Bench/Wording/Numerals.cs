@@ -23,11 +23,11 @@ public static class Numerals
         if (expanded is not > 0)
             return With(value, unit, 4);
         var decimals = DecimalsFor(expanded.Value);
-        return $"{Plain(value, decimals)} ± {Plain(expanded.Value, decimals)}{Tail(unit)}";
+        return $"{Plain(value, decimals)} ± {Plain(expanded.Value, decimals)}{Tail(unit, expanded.Value)}";
     }
 
     /// <summary>A value with its unit: <c>18 mm</c>; a pure number stands alone.</summary>
-    public static string With(double value, Unit unit, int decimals = 2) => Plain(value, decimals) + Tail(unit);
+    public static string With(double value, Unit unit, int decimals = 2) => Plain(value, decimals) + Tail(unit, value);
 
     /// <summary>Turns: <c>½ turn</c>, <c>0.19 turn</c>, <c>2 turns</c>; without sign.</summary>
     public static string Turns(double turns)
@@ -45,5 +45,11 @@ public static class Numerals
         return Math.Clamp((leading < 3 ? 1 : 0) - exponent, 0, 6);
     }
 
-    private static string Tail(Unit unit) => unit.Symbol == "1" ? "" : $" {unit.Symbol}";
+    private static string Tail(Unit unit, double value) =>
+        unit.Symbol switch
+        {
+            "1" => "",
+            "day" or "month" or "turn" or "flat" => $" {unit.Symbol}{(Math.Abs(value) > 1 ? "s" : "")}", // words, not symbols
+            var symbol => $" {symbol}",
+        };
 }

@@ -22,6 +22,10 @@ public static class Api
     /// <summary>The pages: files of the client, and its first page for every other address.</summary>
     public static void MapPages(this WebApplication app)
     {
+        // Written by publish; with it files go out compressed as they were packed. Run from its build folder the program has none.
+        var packed = Path.Combine(AppContext.BaseDirectory, "witnessmark.staticwebassets.endpoints.json");
+        if (File.Exists(packed))
+            app.MapStaticAssets(packed);
         app.UseStaticFiles();
         app.MapFallbackToFile("index.html");
     }
