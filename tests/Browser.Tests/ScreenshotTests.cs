@@ -5,7 +5,7 @@ namespace Witnessmark.Browser.Tests;
 /// <summary>Pictures of every screen in three sizes and two schemes, for people to look at, in <c>out/screens</c>.</summary>
 public sealed class ScreenshotTests(Published published, Chromium chromium)
 {
-    [Theory]
+    [Theory(Explicit = true)] // a command, not a check: see the summary
     [InlineData("phone", 390, 844, ColorScheme.Light)]
     [InlineData("phone", 390, 844, ColorScheme.Dark)]
     [InlineData("tablet", 820, 1180, ColorScheme.Light)]
