@@ -2,10 +2,14 @@ using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
 
-/// <summary>Pictures of every screen in three sizes and two schemes, for people to look at, in <c>out/screens</c>.</summary>
+/// <summary>
+/// Pictures of every screen in three sizes and two schemes, for people to look at, in <c>out/screens</c>. Left out of
+/// <c>./test</c>, which has no eyes: <c>dotnet test --project tests/Browser.Tests -c Release --filter-trait for=looking</c>.
+/// </summary>
 public sealed class ScreenshotTests(Published published, Chromium chromium)
 {
-    [Theory(Explicit = true)] // a command, not a check: see the summary
+    [Theory]
+    [Trait("for", "looking")]
     [InlineData("phone", 390, 844, ColorScheme.Light)]
     [InlineData("phone", 390, 844, ColorScheme.Dark)]
     [InlineData("tablet", 820, 1180, ColorScheme.Light)]
