@@ -29,7 +29,7 @@ public sealed class BenchHand(IPage page, string address)
     public async Task Open(string path)
     {
         await page.GotoAsync(address + path);
-        await page.Locator("h1").First.WaitForAsync();
+        await page.Locator("main:not(.starting) h1").First.WaitForAsync(); // not the page that is shown while the program starts
     }
 
     /// <summary>Opens a point of the demo job.</summary>
