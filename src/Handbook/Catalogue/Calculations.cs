@@ -32,8 +32,15 @@ public static class Calculations
         // Fluids
         OilFirstFillContract.Calculation,
         OilTopUpContract.Calculation,
+        // Brakes
+        BrakeDiscContract.Calculation,
         // Tyres
+        TyreMarkingContract.Calculation,
         TyreDateContract.Calculation,
+        TyrePressureContract.Calculation,
+        TreadDepthContract.Calculation,
+        // Wheels
+        WheelBalanceContract.Calculation,
         // Engine
         ValveShimsContract.Calculation,
         CompressionSpreadContract.Calculation,

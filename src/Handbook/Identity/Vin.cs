@@ -1,3 +1,6 @@
+using System.Collections.Frozen;
+using Witnessmark.Handbook.ReferenceData;
+
 namespace Witnessmark.Handbook.Identity;
 
 /// <summary>What a vehicle identification number says of itself: form, check digit, model years, manufacturer.</summary>
@@ -14,18 +17,18 @@ namespace Witnessmark.Handbook.Identity;
 /// </remarks>
 public static class Vin
 {
-    private const string Alphabet = "0123456789ABCDEFGHJKLMNPRSTUVWXYZ";
+    private static readonly FrozenDictionary<char, int> Values = PublishedTable
+        .Read("vin-characters.csv")
+        .Rows.ToFrozenDictionary(r => r["character"][0], r => (int)r.Number("value"));
 
-    // 49 CFR 565.15, table III, in the order of the alphabet above
-    private const string Values = "012345678912345678123457923456789";
+    private static readonly int[] Weights =
+    [
+        .. PublishedTable.Read("vin-weights.csv").Rows.Select(r => (int)r.Number("weight")),
+    ];
 
-    // 49 CFR 565.15, table IV
-    private static readonly int[] Weights = [8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5, 4, 3, 2];
-
-    // 49 CFR 565.15, table VII: A is 1980 and 2010, 9 is 2009 and 2039
-    private const string YearLetters = "ABCDEFGHJKLMNPRSTVWXY123456789";
-
-    private const int FirstYear = 1980;
+    private static readonly FrozenDictionary<char, int[]> Years = PublishedTable
+        .Read("vin-model-years.csv")
+        .Rows.ToFrozenDictionary(r => r["character"][0], r => (int[])[(int)r.Number("first"), (int)r.Number("second")]);
 
     /// <summary>Reads a number; letters may be small.</summary>
     /// <param name="written">As stamped or typed, without blanks.</param>
@@ -33,8 +36,10 @@ public static class Vin
     /// <returns>The reading, or null when the number is not well formed: 17 characters, no I, O or Q.</returns>
     public static VinReading? Read(string written, VinRegion region = VinRegion.Elsewhere)
     {
-        var vin = written.ToUpperInvariant();
-        if (vin.Length != 17 || vin.Any(c => !Alphabet.Contains(c)))
+        if (written.Length != Weights.Length)
+            return null;
+        var vin = string.Concat(written.Select(Capital));
+        if (!vin.All(Values.ContainsKey))
             return null;
         var check = CheckDigit(vin);
         var small = vin[2] == '9';
@@ -50,16 +55,12 @@ public static class Vin
         );
     }
 
-    private static char CheckDigit(string vin)
-    {
-        var sum = 0;
-        for (var i = 0; i < vin.Length; i++)
-            sum += (Values[Alphabet.IndexOf(vin[i])] - '0') * Weights[i];
-        return "0123456789X"[sum % 11];
-    }
+    private static char CheckDigit(string vin) => "0123456789X"[vin.Zip(Weights, (c, w) => Values[c] * w).Sum() % 11];
 
-    private static IReadOnlyList<int> ModelYears(char letter) =>
-        YearLetters.IndexOf(letter) is >= 0 and var i ? [FirstYear + i, FirstYear + i + YearLetters.Length] : [];
+    private static IReadOnlyList<int> ModelYears(char letter) => Years.GetValueOrDefault(letter, []);
+
+    // Only the letters of the alphabet of numbers: other scripts have small letters whose capitals are these
+    private static char Capital(char c) => char.IsAsciiLetterLower(c) ? (char)(c - 'a' + 'A') : c;
 }
 
 /// <summary>Where a machine was made for.</summary>

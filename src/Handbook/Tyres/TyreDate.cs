@@ -14,6 +14,11 @@ namespace Witnessmark.Handbook.Tyres;
 /// </remarks>
 public static class TyreDate
 {
+    // Four digits are the law from July 2000 (64 FR 36807, 1999-07-08) and were moulded some years before; none in the eighties.
+    private const int EarliestOfFourDigits = 1990;
+
+    private const double SecondsPerDay = 86_400;
+
     /// <summary>Reads a code.</summary>
     /// <param name="code">Three or four digits.</param>
     /// <param name="on">The day asked about.</param>
@@ -32,13 +37,16 @@ public static class TyreDate
                 "decadeUnknown",
                 "Three digits do not tell the decade: the tyre was made before 2000. Give the decade, or treat it as too old."
             );
-        return InYear(week, code.Length == 4 ? LatestYear(tail, on.Year) : decade!.Value + tail, on);
+        var year = code.Length == 4 ? LatestYear(tail, on.Year) : decade!.Value + tail;
+        if (year < 1)
+            return NotAWeek("The calendar has no year before 1: check the day asked about.");
+        return InYear(week, year, on, code.Length == 4 && year < EarliestOfFourDigits ? TooEarly(year) : null);
     }
 
     /// <summary>Whether a text has the form of a date code: three or four digits.</summary>
     public static bool IsCode(string code) => code.Length is 3 or 4 && code.All(char.IsAsciiDigit);
 
-    private static Answer<TyreAge> InYear(int week, int year, DateOnly on)
+    private static Answer<TyreAge> InYear(int week, int year, DateOnly on, string? note)
     {
         var first = FirstSunday(year);
         if (first.DayOfYear + 7 * (week - 1) > (new DateOnly(year, 12, 31).DayOfYear))
@@ -46,10 +54,11 @@ public static class TyreDate
         var starts = first.AddDays(7 * (week - 1));
         if (starts > on)
             return NotAWeek($"Week {week:00} of {year} lies after the day asked about: check the code.");
-        return new TyreAge(starts, new Duration((on.DayNumber - starts.DayNumber) * SecondsPerDay));
+        return new TyreAge(starts, new Duration((on.DayNumber - starts.DayNumber) * SecondsPerDay), note);
     }
 
-    private const double SecondsPerDay = 86_400;
+    private static string TooEarly(int year) =>
+        $"No tyre of {year} carries four digits: the code is misread, or it lies after the day asked about.";
 
     private static DateOnly FirstSunday(int year)
     {
@@ -57,7 +66,7 @@ public static class TyreDate
         return newYear.AddDays((7 - (int)newYear.DayOfWeek) % 7);
     }
 
-    private static int LatestYear(int tail, int notAfter) => notAfter - (notAfter - tail) % 100;
+    private static int LatestYear(int tail, int notAfter) => notAfter - (notAfter + 100 - tail) % 100;
 
     private static int Digits(string digits) => digits.Aggregate(0, (number, digit) => number * 10 + (digit - '0'));
 
@@ -67,4 +76,5 @@ public static class TyreDate
 /// <summary>When a tyre was made.</summary>
 /// <param name="WeekStarts">The Sunday that begins the week.</param>
 /// <param name="Age">From that Sunday to the day asked about.</param>
-public sealed record TyreAge(DateOnly WeekStarts, Duration Age);
+/// <param name="Note">Why the year cannot be, or null.</param>
+public sealed record TyreAge(DateOnly WeekStarts, Duration Age, string? Note);

@@ -46,9 +46,49 @@ public class TyreDateTests
         Assert.Equal(new DateOnly(year, month, day), TyreDate.Read("237", Today, decade).Certain.WeekStarts);
     }
 
+    public static IEnumerable<TheoryDataRow<string, string, string>> Codes =>
+        PublishedRows
+            .ForTests("tyre-dates/date-codes.csv")
+            .Select(r => new TheoryDataRow<string, string, string>(r[0], r[1], r[2]));
+
+    // Rows of 49 CFR 574.5 and of what explains it, see ReferenceData/tyre-dates
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Week_of_every_published_code(string code, string decade, string sunday)
+    {
+        var tyre = TyreDate.Read(code, Today, decade.Length == 0 ? null : int.Parse(decade)).Certain;
+        Assert.Equal(DateOnly.ParseExact(sunday, "yyyy-MM-dd"), tyre.WeekStarts);
+        Assert.Equal(DayOfWeek.Sunday, tyre.WeekStarts.DayOfWeek);
+        Assert.Null(tyre.Note);
+    }
+
     [Fact]
     public void The_year_is_the_latest_not_after_the_day() =>
         Assert.Equal(1927, TyreDate.Read("0127", Today).Certain.WeekStarts.Year);
+
+    // 64 FR 36807: four digits by law from July 2000, some years earlier by choice
+    [Theory]
+    [InlineData("0127", true)] // next year's, or misread
+    [InlineData("5089", true)]
+    [InlineData("0190", false)]
+    [InlineData("3197", false)]
+    public void A_year_before_four_digits_were_used_is_told(string code, bool told) =>
+        Assert.Equal(told, TyreDate.Read(code, Today).Certain.Note is not null);
+
+    [Fact]
+    public void Three_digits_of_an_early_decade_need_no_note() =>
+        Assert.Null(TyreDate.Read("237", Today, 1980).Certain.Note);
+
+    [Fact]
+    public void A_week_ahead_is_said() =>
+        Assert.Contains("lies after the day asked about", TyreDate.Read("5026", Today).Refusal!.Because);
+
+    [Theory]
+    [InlineData("0100")]
+    [InlineData("0102")]
+    [InlineData("5399")]
+    public void The_first_year_of_the_calendar_does_not_underflow(string code) =>
+        Assert.Equal("notAWeek", TyreDate.Read(code, DateOnly.MinValue).Refusal?.Key);
 
     [Fact]
     public void The_last_year_of_the_calendar_does_not_overflow() =>

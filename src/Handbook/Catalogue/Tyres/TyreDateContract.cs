@@ -30,6 +30,7 @@ internal static class TyreDateContract
             [
                 new("weekStarts", "date", "the Sunday that begins the week"),
                 new("age", "day", "from that Sunday to the day asked about"),
+                new("note", "text", "when four digits give a year in which none were used"),
             ],
             Read
         );
@@ -51,6 +52,7 @@ internal static class TyreDateContract
                 new Gives()
                     .With("weekStarts", tyre.WeekStarts.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
                     .With("age", tyre.Age, "day")
+                    .With("note", tyre.Note)
         );
     }
 }
