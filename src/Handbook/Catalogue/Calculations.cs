@@ -32,6 +32,7 @@ public static class Calculations
         // Fluids
         OilFirstFillContract.Calculation,
         OilTopUpContract.Calculation,
+        OilTiltContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
