@@ -33,6 +33,7 @@ public static class Calculations
         OilFirstFillContract.Calculation,
         OilTopUpContract.Calculation,
         OilTiltContract.Calculation,
+        OilWarmthContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
