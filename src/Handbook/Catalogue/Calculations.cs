@@ -34,6 +34,7 @@ public static class Calculations
         OilTopUpContract.Calculation,
         OilTiltContract.Calculation,
         OilWarmthContract.Calculation,
+        OilConsumptionContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
