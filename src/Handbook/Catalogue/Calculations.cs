@@ -35,6 +35,7 @@ public static class Calculations
         OilTiltContract.Calculation,
         OilWarmthContract.Calculation,
         OilConsumptionContract.Calculation,
+        OilViscosityContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
