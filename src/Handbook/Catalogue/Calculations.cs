@@ -36,6 +36,7 @@ public static class Calculations
         OilWarmthContract.Calculation,
         OilConsumptionContract.Calculation,
         OilViscosityContract.Calculation,
+        ViscosityIndexContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
