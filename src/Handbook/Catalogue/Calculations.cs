@@ -37,6 +37,7 @@ public static class Calculations
         OilConsumptionContract.Calculation,
         OilViscosityContract.Calculation,
         ViscosityIndexContract.Calculation,
+        OilGradeContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
