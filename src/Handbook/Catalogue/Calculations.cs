@@ -38,6 +38,7 @@ public static class Calculations
         OilViscosityContract.Calculation,
         ViscosityIndexContract.Calculation,
         OilGradeContract.Calculation,
+        CoolantFreezingContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
