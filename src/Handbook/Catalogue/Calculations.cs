@@ -39,6 +39,7 @@ public static class Calculations
         ViscosityIndexContract.Calculation,
         OilGradeContract.Calculation,
         CoolantFreezingContract.Calculation,
+        CoolantMixContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
