@@ -40,6 +40,7 @@ public static class Calculations
         OilGradeContract.Calculation,
         CoolantFreezingContract.Calculation,
         CoolantMixContract.Calculation,
+        BrakeFluidContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
         // Engine
