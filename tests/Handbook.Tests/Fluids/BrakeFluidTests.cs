@@ -23,6 +23,15 @@ public class BrakeFluidTests
         Assert.Equal((dry, wet), (judged.DryMinimum.DegreesCelsius, judged.WetMinimum.DegreesCelsius));
     }
 
+    // A minimum written in °F comes back a few roundings off and is still the minimum
+    [Theory]
+    [MemberData(nameof(Grades))]
+    public void A_rounding_does_not_condemn_a_fluid(string grade, double dry, double wet)
+    {
+        Assert.Equal(FluidState.Fresh, State(grade, dry - 1e-10));
+        Assert.Equal(FluidState.Ageing, State(grade, wet - 1e-10));
+    }
+
     [Fact]
     public void The_grades_are_those_of_the_cap() =>
         Assert.Equal(["DOT 3", "DOT 4", "DOT 5", "DOT 5.1"], BrakeFluid.Grades);

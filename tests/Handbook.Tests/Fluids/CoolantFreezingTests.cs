@@ -72,6 +72,7 @@ public class CoolantFreezingTests
 
     [Theory]
     [InlineData(Glycol.Ethylene, 57.8, true)]
+    [InlineData(Glycol.Ethylene, 57.80000000001, true)] // a rounding
     [InlineData(Glycol.Ethylene, 57.801, false)]
     [InlineData(Glycol.Propylene, 60, true)]
     [InlineData(Glycol.Propylene, 60.001, false)]

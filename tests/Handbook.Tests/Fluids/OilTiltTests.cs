@@ -52,6 +52,7 @@ public class OilTiltTests
     [Theory]
     [InlineData(10, true)]
     [InlineData(-10, true)]
+    [InlineData(10.00000000001, true)] // a rounding
     [InlineData(10.001, false)]
     [InlineData(-10.001, false)]
     [InlineData(90, false)]

@@ -47,8 +47,10 @@ public class OilViscosityTests
 
     [Theory]
     [InlineData(-70, true)]
+    [InlineData(-70.0000000001, true)] // a rounding, as of -94 °F
     [InlineData(-70.001, false)]
     [InlineData(340, true)]
+    [InlineData(340.0000000001, true)]
     [InlineData(340.001, false)]
     public void The_charts_have_two_ends(double temperature, bool holds)
     {
