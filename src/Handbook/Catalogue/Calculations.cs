@@ -32,6 +32,15 @@ public static class Calculations
         // Fluids
         OilFirstFillContract.Calculation,
         OilTopUpContract.Calculation,
+        OilTiltContract.Calculation,
+        OilWarmthContract.Calculation,
+        OilConsumptionContract.Calculation,
+        OilViscosityContract.Calculation,
+        ViscosityIndexContract.Calculation,
+        OilGradeContract.Calculation,
+        CoolantFreezingContract.Calculation,
+        CoolantMixContract.Calculation,
+        BrakeFluidContract.Calculation,
         // Brakes
         BrakeDiscContract.Calculation,
         // Tyres
