@@ -25,7 +25,8 @@ internal sealed class DueCount(OdometerHistory odometer, DateOnly today, Length 
         var total = last is { } l ? odometer.TotalOf(l) + rule.Distance!.Value.Millimetres : rule.FirstAt!.Value.Millimetres;
         var left = new Length(total - odometer.Now);
         var shown = new Length(total - odometer.Fitted);
-        return (shown, new(null, Days(left), DueWords.ByDistance(rule, last, shown, left, perDay)));
+        var over = last is { } done && odometer.Replaced(done);
+        return (shown, new(null, Days(left), DueWords.ByDistance(rule, last, shown, left, perDay, over)));
     }
 
     private Count ByDate(DateOnly done, int months)

@@ -21,12 +21,13 @@ internal static class DueWords
         OdometerReading? last,
         Length shown,
         Length left,
-        Length perDay
+        Length perDay,
+        bool over
     )
     {
         var from = last is { } entry
-            ? $"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}"
-            : "the first time";
+            ? $"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}{Over(over)}"
+            : "the first time" + Over(over);
         var gone = left.Millimetres < 0 ? $"{Kilometres(-left)} over" : $"{Kilometres(left)} left";
         return $"By {Kilometres(shown)}: {from}, {gone} at {Kilometres(perDay)} a day.";
     }
@@ -35,6 +36,8 @@ internal static class DueWords
     public static string Of(OdometerBreak seen) =>
         $"On {Day(seen.Date)} the odometer showed {Kilometres(seen.To)}, after {Kilometres(seen.From)} before: replaced, set back, "
         + "or an entry is wrong. Find out, and name the replacement or put the entry right.";
+
+    private static string Over(bool replaced) => replaced ? ", counted on over the odometer replaced since" : "";
 
     private static string Left(int days) =>
         days < 0 ? $"{Counted(-days, "day")} over" : $"{Counted(days, "day")} left";

@@ -12,6 +12,7 @@ internal sealed class OdometerHistory
 {
     private readonly OdometerReplacement[] replaced;
     private readonly OdometerReading[] breaksAt;
+    private readonly OdometerReading now;
 
     public OdometerHistory(
         IEnumerable<OdometerReading> entries,
@@ -19,7 +20,7 @@ internal sealed class OdometerHistory
         IEnumerable<OdometerReplacement> replaced
     )
     {
-        this.replaced = [.. replaced.OrderBy(r => r.Date)];
+        (this.now, this.replaced) = (now, [.. replaced]);
         var inOrder = entries.OrderBy(e => e.Date).ThenBy(e => TotalOf(e)).Append(now).ToArray();
         var pairs = inOrder.Zip(inOrder.Skip(1)).Where(p => TotalOf(p.Second) < TotalOf(p.First)).ToArray();
         Breaks = [.. pairs.Select(p => new OdometerBreak(p.Second.Date, p.First.Distance, p.Second.Distance))];
@@ -42,7 +43,7 @@ internal sealed class OdometerHistory
     {
         var lost = 0.0;
         foreach (var r in replaced)
-            if (entry.Date > r.Date || (entry.Date == r.Date && NearerToNew(entry.Distance, r)))
+            if (IsBefore(r, entry))
                 lost += (r.From - r.To).Millimetres;
         return entry.Distance.Millimetres + lost;
     }
@@ -52,6 +53,12 @@ internal sealed class OdometerHistory
         breaksAt.Length == 0
         || entry.Date > breaksAt[^1].Date
         || (entry.Date == breaksAt[^1].Date && TotalOf(entry) >= TotalOf(breaksAt[^1]) && TotalOf(entry) <= Now);
+
+    /// <summary>Whether the odometer was replaced between an entry and now.</summary>
+    public bool Replaced(OdometerReading entry) => replaced.Any(r => IsBefore(r, entry) != IsBefore(r, now));
+
+    private static bool IsBefore(OdometerReplacement r, OdometerReading entry) =>
+        entry.Date > r.Date || (entry.Date == r.Date && NearerToNew(entry.Distance, r));
 
     private static bool NearerToNew(Length shown, OdometerReplacement r) =>
         Math.Abs((shown - r.To).Millimetres) < Math.Abs((shown - r.From).Millimetres);
