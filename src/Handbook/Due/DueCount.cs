@@ -22,7 +22,9 @@ internal sealed class DueCount(OdometerHistory odometer, DateOnly today, Length 
             return (null, null);
         if (last is { } entry ? !odometer.Reaches(entry) : odometer.Breaks.Count > 0)
             return (null, new(null, 0, DueWords.DistanceUnknown));
-        var total = last is { } l ? odometer.TotalOf(l) + rule.Distance!.Value.Millimetres : rule.FirstAt!.Value.Millimetres;
+        var total = last is { } l
+            ? odometer.TotalOf(l) + rule.Distance!.Value.Millimetres
+            : rule.FirstAt!.Value.Millimetres;
         var left = new Length(total - odometer.Now);
         var shown = new Length(total - odometer.Fitted);
         var over = last is { } done && odometer.Replaced(done);

@@ -39,8 +39,7 @@ internal static class DueWords
 
     private static string Over(bool replaced) => replaced ? ", counted on over the odometer replaced since" : "";
 
-    private static string Left(int days) =>
-        days < 0 ? $"{Counted(-days, "day")} over" : $"{Counted(days, "day")} left";
+    private static string Left(int days) => days < 0 ? $"{Counted(-days, "day")} over" : $"{Counted(days, "day")} left";
 
     private static string Counted(int count, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");

@@ -65,8 +65,5 @@ internal readonly record struct LimitPassage(
 
     // √(B² − A·C), multiplied out
     private double Root(double z) =>
-        z
-        * Math.Sqrt(
-            Rate * Rate * Here + 2 * Rate * Left * Slope + Left * Left * OfRate - z * z * Determinant
-        );
+        z * Math.Sqrt(Rate * Rate * Here + 2 * Rate * Left * Slope + Left * Left * OfRate - z * z * Determinant);
 }

@@ -46,9 +46,7 @@ internal sealed class Usage
     /// <summary>P(the distance is ridden by a day).</summary>
     public double ProbabilityBy(double day, DistanceLeft left)
     {
-        var deviation = Math.Sqrt(
-            day * day * perDayVariance + scatterVariance * day + Squared(left.Deviation)
-        );
+        var deviation = Math.Sqrt(day * day * perDayVariance + scatterVariance * day + Squared(left.Deviation));
         var past = perDay * day - In(left.Distance);
         return deviation == 0 ? (past >= 0 ? 1 : 0) : Normal.CDF(0, 1, past / deviation);
     }

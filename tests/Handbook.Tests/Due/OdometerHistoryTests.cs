@@ -25,7 +25,10 @@ public class OdometerHistoryTests
     public void A_used_odometer_may_begin_higher_than_the_old_one_ended()
     {
         OdometerReplacement[] used = [new(Day("2025-06-01"), Km(40_000), Km(60_000))];
-        Assert.Equal(Km(68_000), Judge(Today("2026-01-01", 61_000, 10, null, used), Done("2025-01-01", 38_000)).Due[0].ByDistance);
+        Assert.Equal(
+            Km(68_000),
+            Judge(Today("2026-01-01", 61_000, 10, null, used), Done("2025-01-01", 38_000)).Due[0].ByDistance
+        );
     }
 
     [Fact]
@@ -94,14 +97,21 @@ public class OdometerHistoryTests
     [Fact]
     public void Entries_of_one_day_are_no_break_whatever_their_order()
     {
-        var work = Judge(Today("2026-01-01", 2000, 10, [Seen("2025-09-01", 505), Seen("2025-09-01", 500)]), Done("2025-09-01", 502));
+        var work = Judge(
+            Today("2026-01-01", 2000, 10, [Seen("2025-09-01", 505), Seen("2025-09-01", 500)]),
+            Done("2025-09-01", 502)
+        );
         Assert.Empty(work.Breaks);
     }
 
     [Fact]
     public void After_a_break_nobody_knows_when_the_first_service_is()
     {
-        var work = ServiceDue.On([Rule(10_000, null, 60_000)], [], Today("2026-01-01", 2000, 10, [Seen("2025-03-01", 39_000)]));
+        var work = ServiceDue.On(
+            [Rule(10_000, null, 60_000)],
+            [],
+            Today("2026-01-01", 2000, 10, [Seen("2025-03-01", 39_000)])
+        );
         Assert.Equal(DueState.Due, work.Due[0].State);
         Assert.Null(work.Due[0].ByDistance);
     }

@@ -26,6 +26,10 @@ internal static class Schedule
         OdometerReplacement[]? replaced = null
     ) => new(Day(day), Km(km), Km(perDay), odometer ?? [], replaced ?? []);
 
-    public static DuePoint Judge(ServiceRule rule, MachineToday machine, double horizon, params ServiceEntry[] history) =>
-        ServiceDue.On([rule], history, machine, horizon).Due.Single();
+    public static DuePoint Judge(
+        ServiceRule rule,
+        MachineToday machine,
+        double horizon,
+        params ServiceEntry[] history
+    ) => ServiceDue.On([rule], history, machine, horizon).Due.Single();
 }

@@ -69,10 +69,7 @@ public class ServiceDueTests
         Assert.Equal("By 2026-11-30: 12 months after 2025-11-30, 5 days left.", byDate.Why);
         Assert.Equal(Km(14_000), byDate.ByDistance);
         var byDistance = Judge(Rule(1000, 12), Today("2026-11-25", 5012.5, 8), 30, Done("2025-11-30", 4000));
-        Assert.Equal(
-            "By 5000 km: 1000 km after 4000 km on 2025-11-30, 12.5 km over at 8 km a day.",
-            byDistance.Why
-        );
+        Assert.Equal("By 5000 km: 1000 km after 4000 km on 2025-11-30, 12.5 km over at 8 km a day.", byDistance.Why);
         var one = Judge(Rule(months: 1), Today("2026-12-31", 1), 30, Done("2026-11-30", 1));
         Assert.Equal("By 2026-12-30: 1 month after 2026-11-30, 1 day over.", one.Why);
         var tie = Judge(Rule(10, 1), Today("2026-12-29", 1), 30, Done("2026-11-30", 1));
@@ -84,7 +81,13 @@ public class ServiceDueTests
     {
         var due = Judge(Rule(1000), Today("2026-06-01", 9000), 30, Done("2026-05-01", 8800), Done("2025-05-01", 5000));
         Assert.Equal(Km(9800), due.ByDistance);
-        var sameDay = Judge(Rule(1000), Today("2026-06-01", 9000), 30, Done("2026-05-01", 8800), Done("2026-05-01", 8700));
+        var sameDay = Judge(
+            Rule(1000),
+            Today("2026-06-01", 9000),
+            30,
+            Done("2026-05-01", 8800),
+            Done("2026-05-01", 8700)
+        );
         Assert.Equal(Km(9800), sameDay.ByDistance);
     }
 
@@ -164,8 +167,13 @@ public class ServiceDueTests
         var rule = Rule(Chance.Between(100, 20_000, a), (int)Chance.Between(1, 48, b), 1000);
         var perDay = Chance.Between(0, 100, c);
         ServiceEntry[] history = d % 3 == 0 ? [] : [Done("2025-01-31", Chance.Between(0, 9000, d))];
-        var (before, days) = (Judge(rule, Today("2025-02-01", 9000, perDay), 30, history), (int)Chance.Between(0, 1500, d));
-        var later = Day("2025-02-01").AddDays(days).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        var (before, days) = (
+            Judge(rule, Today("2025-02-01", 9000, perDay), 30, history),
+            (int)Chance.Between(0, 1500, d)
+        );
+        var later = Day("2025-02-01")
+            .AddDays(days)
+            .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         Assert.True(Judge(rule, Today(later, 9000, perDay), 30, history).State <= before.State);
         Assert.True(Judge(rule, Today("2025-02-01", 9000 + days, perDay), 30, history).State <= before.State);
         var severe = rule with { SevereUse = 0.5, EveryMonths = rule.EveryMonths + 1 };
@@ -175,8 +183,14 @@ public class ServiceDueTests
     [Fact]
     public void Thousands_of_rules_are_judged_at_once()
     {
-        var rules = Enumerable.Range(0, 10_000).Select(i => new ServiceRule($"p{i}", Km(1000 + i), 1 + i % 60, null)).ToArray();
-        var history = Enumerable.Range(0, 10_000).Select(i => new ServiceEntry($"p{i}", Seen("2025-01-01", i % 900))).ToArray();
+        var rules = Enumerable
+            .Range(0, 10_000)
+            .Select(i => new ServiceRule($"p{i}", Km(1000 + i), 1 + i % 60, null))
+            .ToArray();
+        var history = Enumerable
+            .Range(0, 10_000)
+            .Select(i => new ServiceEntry($"p{i}", Seen("2025-01-01", i % 900)))
+            .ToArray();
         var work = ServiceDue.On(rules, history, Today("2026-01-01", 900));
         Assert.Equal(10_000, work.Due.Count);
         Assert.Equal(work.Due.Select(d => d.DaysLeft).Order(), work.Due.Select(d => d.DaysLeft));

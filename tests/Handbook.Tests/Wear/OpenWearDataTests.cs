@@ -25,8 +25,11 @@ public class OpenWearDataTests
     private static WearReading[] FirstHalf(WearReading[] path) => path[..((path.Length + 1) / 2)];
 
     private static double RateOf(WearReading[] path) =>
-        -MathNet.Numerics.Fit
-            .Line([.. path.Select(p => Thousands(p.At)!.Value)], [.. path.Select(p => p.Value.Millimetres)])
+        -MathNet
+            .Numerics.Fit.Line(
+                [.. path.Select(p => Thousands(p.At)!.Value)],
+                [.. path.Select(p => p.Value.Millimetres)]
+            )
             .B;
 
     private static (double Mean, double Deviation) Across(IReadOnlyCollection<double> values)
@@ -86,9 +89,7 @@ public class OpenWearDataTests
         {
             var (rate, deviation) = Across([.. wear.Where((_, j) => j != i)]);
             var oneMore = deviation * Math.Sqrt(1 + 1.0 / (wear.Length - 1));
-            var outlook = WearForecast
-                .For([], new(1), Fleet(1000, rate, 0, oneMore), Ask(1000 - wear[i], 0, 1))
-                .Value!;
+            var outlook = WearForecast.For([], new(1), Fleet(1000, rate, 0, oneMore), Ask(1000 - wear[i], 0, 1)).Value!;
             hits += Thousands(outlook.Earliest) <= 1 && (Thousands(outlook.Latest) ?? 9) >= 1 ? 1 : 0;
         }
         Assert.Equal((inside, of), (hits, wear.Length));
@@ -123,7 +124,9 @@ public class OpenWearDataTests
         for (var rate = 0.002; rate < 0.08; rate += 0.0004)
         for (var deviation = 0.002; deviation < 0.08; deviation += 0.0004)
         {
-            var log = groups.Sum(g => Binomial.PMFLn(Math.Clamp(Cracked(rate, deviation, g[0]), 1e-12, 1 - 1e-12), (int)g[1], (int)g[2]));
+            var log = groups.Sum(g =>
+                Binomial.PMFLn(Math.Clamp(Cracked(rate, deviation, g[0]), 1e-12, 1 - 1e-12), (int)g[1], (int)g[2])
+            );
             best = log > best.Log ? (rate, deviation, log) : best;
         }
         return (best.Rate, best.Deviation);

@@ -16,7 +16,14 @@ public class WearForecastOracleTests
             { [4, 1, 4], [5.2, 6.6, 5.1], 0.3, [7, 0.45, 0.4, 0.1], 6, 9 },
         };
 
-    private static WearOutlook Forecast(double[] at, double[] read, double sigma, double[] fleet, double now, double next)
+    private static WearOutlook Forecast(
+        double[] at,
+        double[] read,
+        double sigma,
+        double[] fleet,
+        double now,
+        double next
+    )
     {
         var answer = WearForecast.For(
             [.. at.Zip(read, At)],
@@ -107,7 +114,10 @@ public class WearForecastOracleTests
         for (var i = 0; i < parts; i++)
         {
             var (start, rate) = (7 + startDeviation * Draw(random), 0.45 + rateDeviation * Draw(random));
-            WearReading[] readings = [.. new double[] { 1, 3, 5 }.Select(x => At(x, start - rate * x + sigma * Draw(random)))];
+            WearReading[] readings =
+            [
+                .. new double[] { 1, 3, 5 }.Select(x => At(x, start - rate * x + sigma * Draw(random))),
+            ];
             var fleet = Fleet(7, 0.45, startDeviation, rateDeviation);
             var outlook = WearForecast.For(readings, new(sigma), fleet, Ask(2, 5, 6)).Value!;
             var truth = (start - 2) / rate - 5;

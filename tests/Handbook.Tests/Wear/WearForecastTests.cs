@@ -165,7 +165,9 @@ public class WearForecastTests
         var fleet = Fleet(7, 0.5, Chance.Between(0, 0.5, a), Chance.Between(0.01, 0.6, b));
         WearReading[] readings = [At(2, 6), At(Chance.Between(2, 9, c), Chance.Between(1, 7, d))];
         var outlook = Of(readings, fleet, Ask(2, 9, 9)).Value!;
-        foreach (var (point, chance) in new[] { (outlook.Earliest, 0.05), (outlook.Median, 0.5), (outlook.Latest, 0.95) })
+        foreach (
+            var (point, chance) in new[] { (outlook.Earliest, 0.05), (outlook.Median, 0.5), (outlook.Latest, 0.95) }
+        )
             if (Thousands(point) is > 0 and < 1e6 and var t)
                 Assert.Equal(chance, Of(readings, fleet, Ask(2, 9, 9 + t)).Value!.ByNextService, 1e-6);
     }

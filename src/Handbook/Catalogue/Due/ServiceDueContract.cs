@@ -83,7 +83,11 @@ internal static class ServiceDueContract
             [Rules, History, Today, Distance, PerDay, HorizonDays, Odometer, Replaced],
             [
                 new("due", "list", "point, state (overdue, due, soon, later), byDistance? (km), byDate?, why"),
-                new("odometerBreaks", "list", "where the odometer went back unexplained: date, from (km), to (km), why"),
+                new(
+                    "odometerBreaks",
+                    "list",
+                    "where the odometer went back unexplained: date, from (km), to (km), why"
+                ),
             ],
             Judge
         );
@@ -146,7 +150,11 @@ internal static class ServiceDueContract
         if (rule.SevereUse == 0)
             throw g.Wrong("severeUse", "0", "above 0, at most 1");
         return rule.Months == 0
-            ? throw g.Wrong("severeUse", $"less than a month left of {rule.EveryMonths}", "at least one whole month left")
+            ? throw g.Wrong(
+                "severeUse",
+                $"less than a month left of {rule.EveryMonths}",
+                "at least one whole month left"
+            )
             : rule;
     }
 

@@ -6,7 +6,10 @@ namespace Witnessmark.Handbook.Catalogue;
 /// <summary>The contract of <c>wear-forecast</c>.</summary>
 internal static class WearForecastContract
 {
-    private static readonly Input<Length> Distance = Take.Quantity<Length>("distance", "distance of the part when read");
+    private static readonly Input<Length> Distance = Take.Quantity<Length>(
+        "distance",
+        "distance of the part when read"
+    );
     private static readonly Input<Length> Value = Take.Quantity<Length>("value", "thickness or depth read");
     private static readonly Input<WearReading[]> Readings = Take.Objects(
         "readings",
@@ -74,12 +77,7 @@ internal static class WearForecastContract
             if (readings[i].At > now)
                 throw given.Wrong($"readings.{i}.distance", "beyond now", "now or before");
         return Reply.To(
-            WearForecast.For(
-                readings,
-                given.Of(ReadingDeviation),
-                given.Of(Prior),
-                new(given.Of(Limit), now, next)
-            ),
+            WearForecast.For(readings, given.Of(ReadingDeviation), given.Of(Prior), new(given.Of(Limit), now, next)),
             Write
         );
     }
