@@ -39,7 +39,7 @@ public class WearAndDueRequestTests
             {
                 "date-forecast",
                 Date.Replace("\"day\":0", "\"day\":-1e308").Replace("\"day\":10", "\"day\":1e308"),
-                "overflows"
+                "odometer.0.day: -1e308"
             },
             { "service-due", Due.Replace("\"today\"", "\"now\""), "now: unknown key" },
             { "service-due", Due.Replace("\"10000 km\"", "\"0 km\""), "rules.0.everyDistance" },

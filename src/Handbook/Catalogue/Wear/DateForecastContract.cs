@@ -7,7 +7,13 @@ namespace Witnessmark.Handbook.Catalogue;
 /// <summary>The contract of <c>date-forecast</c>.</summary>
 internal static class DateForecastContract
 {
-    private static readonly Input<double> Day = Take.Number("day", "day of the reading, on any count of days");
+    private const double MostDays = 4_000_000; // more than any calendar in use holds
+    private static readonly Input<double> Day = Take.Number(
+        "day",
+        "day of the reading, on any count of days",
+        -MostDays,
+        MostDays
+    );
     private static readonly Input<Length> Distance = Take.Quantity<Length>("distance", "what the odometer showed");
     private static readonly Input<OdometerDay[]> Odometer = Take.Objects(
         "odometer",
