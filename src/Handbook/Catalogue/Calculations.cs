@@ -57,6 +57,11 @@ public static class Calculations
         CableFreePlayContract.Calculation,
         // Identity
         VinContract.Calculation,
+        // Wear
+        WearForecastContract.Calculation,
+        DateForecastContract.Calculation,
+        // Due
+        ServiceDueContract.Calculation,
         // BenchOrder
         BenchOrderContract.Calculation,
     ];
