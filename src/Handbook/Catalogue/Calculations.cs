@@ -34,6 +34,11 @@ public static class Calculations
         OilTopUpContract.Calculation,
         // Tyres
         TyreDateContract.Calculation,
+        // Chassis
+        SuspensionSagContract.Calculation,
+        SpringRateContract.Calculation,
+        ForkAirContract.Calculation,
+        TrailContract.Calculation,
         // Engine
         ValveShimsContract.Calculation,
         CompressionSpreadContract.Calculation,
