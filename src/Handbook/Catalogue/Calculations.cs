@@ -44,6 +44,10 @@ public static class Calculations
         CompressionSpreadContract.Calculation,
         // Controls
         CableFreePlayContract.Calculation,
+        // Electrics
+        BatteryStateContract.Calculation,
+        ChargingBudgetContract.Calculation,
+        VoltageDropContract.Calculation,
         // Identity
         VinContract.Calculation,
         // BenchOrder
