@@ -48,6 +48,8 @@ public static class Calculations
         BatteryStateContract.Calculation,
         ChargingBudgetContract.Calculation,
         VoltageDropContract.Calculation,
+        // Lights
+        HeadlampAimContract.Calculation,
         // Identity
         VinContract.Calculation,
         // BenchOrder
