@@ -50,11 +50,22 @@ public static class Calculations
         TreadDepthContract.Calculation,
         // Wheels
         WheelBalanceContract.Calculation,
+        // Chassis
+        SuspensionSagContract.Calculation,
+        SpringRateContract.Calculation,
+        ForkAirContract.Calculation,
+        TrailContract.Calculation,
         // Engine
         ValveShimsContract.Calculation,
         CompressionSpreadContract.Calculation,
         // Controls
         CableFreePlayContract.Calculation,
+        // Electrics
+        BatteryStateContract.Calculation,
+        ChargingBudgetContract.Calculation,
+        VoltageDropContract.Calculation,
+        // Lights
+        HeadlampAimContract.Calculation,
         // Identity
         VinContract.Calculation,
         // Wear

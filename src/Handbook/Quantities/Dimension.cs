@@ -54,6 +54,9 @@ public enum Dimension
     /// <summary>Electric current.</summary>
     Current,
 
+    /// <summary>Electric resistance.</summary>
+    Resistance,
+
     /// <summary>Power.</summary>
     Power,
 

@@ -25,13 +25,26 @@ public class UnitChangeTests
 
     private static void Same(string name, JsonNode before, JsonNode after)
     {
-        if (before is not JsonObject { Count: 2 } quantity || quantity["unit"] is null)
+        switch (before)
         {
-            Assert.True(JsonNode.DeepEquals(before, after), $"{name}: {before} became {after}");
-            return;
+            case JsonObject quantity when quantity.ContainsKey("unit"):
+                var (a, b) = (InBase(before), InBase(after));
+                Assert.True(Math.Abs(a - b) <= Rounding * (1 + Math.Abs(a)), $"{name}: {a} became {b}");
+                break;
+            case JsonObject o:
+                Assert.Equal(o.Select(p => p.Key), after.AsObject().Select(p => p.Key));
+                foreach (var (key, value) in o)
+                    Same($"{name}.{key}", value!, after[key]!);
+                break;
+            case JsonArray list:
+                Assert.Equal(list.Count, after.AsArray().Count);
+                for (var i = 0; i < list.Count; i++)
+                    Same($"{name}.{i}", list[i]!, after[i]!);
+                break;
+            default:
+                Assert.True(JsonNode.DeepEquals(before, after), $"{name}: {before} became {after}");
+                break;
         }
-        var (a, b) = (InBase(before), InBase(after));
-        Assert.True(Math.Abs(a - b) <= Rounding * (1 + Math.Abs(a)), $"{name}: {a} became {b}");
     }
 
     private static double InBase(JsonNode quantity) =>

@@ -36,6 +36,7 @@ public class UnitsNetOracleTests
             { "mph", SpeedUnit.MilePerHour, SpeedUnit.KilometerPerHour },
             { "min", DurationUnit.Minute, DurationUnit.Second },
             { "day", DurationUnit.Day, DurationUnit.Second },
+            { "mΩ", ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm },
             { "lbf/in", ForcePerLengthUnit.PoundForcePerInch, ForcePerLengthUnit.NewtonPerMillimeter },
             { "kg", MassUnit.Kilogram, MassUnit.Gram },
             { "lb", MassUnit.Pound, MassUnit.Gram },
