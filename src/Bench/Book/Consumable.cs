@@ -54,7 +54,8 @@ internal static class ConsumableList
         if (table.TextOrNothing("amount") is not { Length: > 0 } text)
             return null;
         var counted =
-            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and < 1000;
+            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            && count is > 0 and < 1000;
         var measured =
             Written.Read(text, out var written) is null
             && written is { Value: > 0, Unit.Dimension: Dimension.Volume or Dimension.Length or Dimension.Mass };

@@ -23,12 +23,7 @@ internal static class Cycles
     private static bool Works(BenchBookFile book, string id) =>
         book.Points.TryGetValue(id, out var point) && point.Point.Reading.IsWork;
 
-    private static void Rings(
-        BenchBookFile book,
-        string key,
-        Func<PointRead, IEnumerable<string>> before,
-        string why
-    )
+    private static void Rings(BenchBookFile book, string key, Func<PointRead, IEnumerable<string>> before, string why)
     {
         HashSet<string> closed = [];
         foreach (var point in book.Points.Values)

@@ -5,25 +5,19 @@ namespace Witnessmark.Bench.Book;
 /// <summary>Named things out of several layers of files; the latest layer that has a name says what it is.</summary>
 internal sealed class Layered<T>(string what)
 {
-    private readonly OrderedDictionary<string, (T Thing, TomlTable Table, int Layer)> all = new(StringComparer.Ordinal);
+    private readonly OrderedDictionary<string, T> all = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (TomlTable Table, int Layer)> from = new(StringComparer.Ordinal);
     private readonly List<Overridden> overridden = [];
 
     /// <summary>By name, in the order they were first met.</summary>
-    public IReadOnlyDictionary<string, T> All =>
-        new OrderedDictionary<string, T>(
-            all.Select(a => KeyValuePair.Create(a.Key, a.Value.Thing)),
-            StringComparer.Ordinal
-        );
+    public IReadOnlyDictionary<string, T> All => all;
 
     public IReadOnlyList<Overridden> Overridden => overridden;
 
     /// <summary>Adds a thing; the same name twice in one layer is a mistake.</summary>
     public void Add(string name, T thing, TomlTable table, int layer)
     {
-        if (all.TryAdd(name, (thing, table, layer)))
-            return;
-        var first = all[name];
-        if (first.Layer == layer)
+        if (from.TryGetValue(name, out var first) && first.Layer == layer)
         {
             table.Mistakes.Add(
                 table.Place,
@@ -32,7 +26,9 @@ internal sealed class Layered<T>(string what)
             );
             return;
         }
-        overridden.Add(new($"{what} \"{name}\"", table.Place, first.Table.Place));
-        all[name] = (thing, table, layer);
+        if (first.Table is not null)
+            overridden.Add(new($"{what} \"{name}\"", table.Place, first.Table.Place));
+        all[name] = thing;
+        from[name] = (table, layer);
     }
 }

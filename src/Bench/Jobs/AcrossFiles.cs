@@ -57,11 +57,7 @@ internal static class AcrossFiles
         var found = known.GetValueOrDefault(instrument);
         if (found is null && Nearest.To(instrument, known.Keys) is not null)
             Unknown(mistakes, reading.At("instrument"), "instrument", instrument, known.Keys);
-        else if (
-            found is not null
-            && point.Point.Reading.Unit is { } unit
-            && unit.Dimension != found.Unit.Dimension
-        )
+        else if (found is not null && point.Point.Reading.Unit is { } unit && unit.Dimension != found.Unit.Dimension)
             reading.Wrong(
                 "instrument",
                 $"\"{instrument}\" reads {found.Unit}, the point is read in {unit}",

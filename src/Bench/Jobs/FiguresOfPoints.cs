@@ -15,27 +15,28 @@ internal static class FiguresOfPoints
     {
         var planned = book.Purposes.Values.SelectMany(p => p.Plan).Select(p => p.Point).ToHashSet();
         var newest = sheets.GroupBy(s => s.Sheet.Id).Select(g => g.MaxBy(s => s.Sheet.Revision)!).ToArray();
+        foreach (var sheet in newest)
+            MisspeltInSheet(sheet, book);
         foreach (var point in book.Points.Values)
-        {
-            if (point.Point.JudgedBy is { Length: > 0 } key && book.FigureKeys.ContainsKey(key))
-                MisspeltInBook(point, sheets);
-            foreach (var sheet in newest.Where(s => point.Point.OnlyFor.On(s.Sheet.Trait) != Has.No))
-                InSheet(point, sheet, planned.Contains(point.Point.Id), mistakes);
-        }
+            if (point.Point.JudgedBy is { } key && book.FigureKeys.ContainsKey(key))
+                foreach (var sheet in newest.Where(s => point.Point.OnlyFor.On(s.Sheet.Trait) != Has.No))
+                    InSheet(point, key, sheet, planned.Contains(point.Point.Id), mistakes);
     }
 
-    /// <summary>The sheets say what they lack; the book is named too when it looks misspelt there.</summary>
-    private static void MisspeltInBook(PointRead point, IReadOnlyList<SheetRead> sheets)
+    /// <summary>A figure that no point asks for is the sheet's own business; one that is nearly asked for is a slip.</summary>
+    private static void MisspeltInSheet(SheetRead sheet, BenchBookFile book)
     {
-        var known = sheets.SelectMany(s => s.Declared).Distinct().ToArray();
-        if (point.Point.JudgedBy is { Length: > 0 } key && !known.Contains(key) && Nearest.To(key, known) is { } near)
-            point.Table.Wrong("judged-by", $"no figure sheet has a figure \"{key}\"", $"\"{near}\"");
+        foreach (var key in sheet.Declared.Where(k => !book.FigureKeys.ContainsKey(k)))
+            if (Nearest.To(key, book.FigureKeys.Keys.Except(sheet.Declared)) is { } near)
+                sheet.File.Root.Mistakes.Add(
+                    sheet.File.Root.Table("figures").KeyAt(key),
+                    $"no point asks for a figure \"{key}\"",
+                    $"\"{near}\""
+                );
     }
 
-    private static void InSheet(PointRead point, SheetRead sheet, bool planned, Mistakes mistakes)
+    private static void InSheet(PointRead point, string key, SheetRead sheet, bool planned, Mistakes mistakes)
     {
-        if (point.Point.JudgedBy is not { Length: > 0 } key)
-            return;
         if (!sheet.Declared.Contains(key))
         {
             if (planned && point.Point is { Safety: true } or { Reading.Kind: ReadingKind.Tighten })

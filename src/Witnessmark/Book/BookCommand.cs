@@ -8,7 +8,18 @@ namespace Witnessmark.Book;
 /// <summary><c>witnessmark book check [DIR...]</c>: the bench book, with what shops put over it, held against itself.</summary>
 internal static class BookCommand
 {
-    public static Command Create()
+    public static Command Create() =>
+        new("book", "The bench book: everything that is looked at, measured, corrected or tightened.")
+        {
+            Over("check", "Tell every mistake in a bench book, or what is in it.", BookReport.Of),
+            Over("points", "Print all points of a bench book as a page of Markdown.", (book, _) => PointsPage.Of(book)),
+        };
+
+    private static Command Over(
+        string name,
+        string description,
+        Func<BenchBook, IReadOnlyList<Overridden>, string> said
+    )
     {
         var folders = new Argument<DirectoryInfo[]>("DIR")
         {
@@ -16,15 +27,12 @@ internal static class BookCommand
             Description =
                 "Folders of book files; each later one overrides the earlier ones name by name. None: the book that comes with the program.",
         };
-        var check = new Command("check", "Tell every mistake in a bench book, or what is in it.") { folders };
-        check.SetAction(parsed => Check(parsed.GetValue(folders) ?? []));
-        return new Command("book", "The bench book: everything that is looked at, measured, corrected or tightened.")
-        {
-            check,
-        };
+        var command = new Command(name, description) { folders };
+        command.SetAction(parsed => Run(parsed.GetValue(folders) ?? [], said));
+        return command;
     }
 
-    private static int Check(DirectoryInfo[] given)
+    private static int Run(DirectoryInfo[] given, Func<BenchBook, IReadOnlyList<Overridden>, string> said)
     {
         var folders = given is [] ? [new DirectoryInfo(Path.Combine(AppContext.BaseDirectory, "book"))] : given;
         if (Absent(folders) is { Count: > 0 } absent)
@@ -36,7 +44,7 @@ internal static class BookCommand
         var read = BookFiles.Read(folders.Select(Files));
         if (read.Book is { } book)
         {
-            BookReport.Write(Console.Out, book, read.Overridden);
+            Console.Out.Write(said(book, read.Overridden));
             return 0;
         }
         foreach (var mistake in read.Mistakes)
@@ -47,7 +55,9 @@ internal static class BookCommand
 
     private static List<string> Absent(DirectoryInfo[] folders) =>
         [
-            .. folders.Where(f => !f.Exists).Select(f => $"{f}: there is no such folder; right would be a folder of book files"),
+            .. folders
+                .Where(f => !f.Exists)
+                .Select(f => $"{f}: there is no such folder; right would be a folder of book files"),
             .. folders
                 .Where(f => f.Exists && !f.EnumerateFiles("*.toml").Any())
                 .Select(f => $"{f}: no file ends in .toml; right would be a folder of book files"),

@@ -5,8 +5,9 @@ namespace Witnessmark.Book;
 /// <summary>What is in a bench book, on the terminal.</summary>
 internal static class BookReport
 {
-    public static void Write(TextWriter to, BenchBook book, IReadOnlyList<Overridden> overridden)
+    public static string Of(BenchBook book, IReadOnlyList<Overridden> overridden)
     {
+        using var to = new StringWriter();
         foreach (var over in overridden)
             to.WriteLine(
                 $"{over.By.File}:{over.By.Line}: {over.What} stands here instead of in {over.Was.File}, line {over.Was.Line}"
@@ -23,6 +24,7 @@ internal static class BookReport
             );
         to.WriteLine();
         to.WriteLine("No mistake.");
+        return to.ToString();
     }
 
     private static string Counted(IEnumerable<Point> points) =>
