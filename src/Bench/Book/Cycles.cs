@@ -1,5 +1,3 @@
-using Witnessmark.Bench.Toml;
-
 namespace Witnessmark.Bench.Book;
 
 /// <summary>

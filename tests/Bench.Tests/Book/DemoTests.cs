@@ -10,13 +10,16 @@ public class DemoTests
     [
         "identity",
         "distance",
+        "campaign-open",
         "tyre-front-tread",
         "tyre-rear-tread",
         "tyre-dates",
+        "tyre-condition",
         "tyre-front-pressure",
         "tyre-rear-pressure",
         "front-pads",
         "rear-pads",
+        "steering-head",
         "coolant-level",
         "chain-slack",
         "chain-round",
@@ -31,9 +34,12 @@ public class DemoTests
         "throttle-free-play",
         "idle-lock-to-lock",
         "mirrors-lights",
+        "fasteners",
         "leaks",
+        "brake-feel",
         "road-test",
         "leaks-after",
+        "keys",
     ];
 
     [Fact]
