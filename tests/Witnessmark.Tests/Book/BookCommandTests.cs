@@ -17,7 +17,7 @@ public sealed class BookCommandTests : IDisposable
         Assert.Equal(("", 0), (ended.Errors, ended.ExitCode));
         Assert.Matches(@"(?m)^brakes +\d+ points, \d+ for safety\r?$", ended.Output);
         Assert.Matches(@"(?m)^whole book +\d{3} points, \d+ for safety\r?$", ended.Output);
-        Assert.Matches(@"(?m)^for handover +\d+ points, 1 h \d+ min of hands-on work\r?$", ended.Output);
+        Assert.Matches(@"(?m)^for handover +\d+ points, \d h \d+ min of hands-on work\r?$", ended.Output);
         Assert.Contains("No mistake.", ended.Output);
     }
 
