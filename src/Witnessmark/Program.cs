@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Serve;
@@ -8,6 +9,7 @@ using Witnessmark.Verify;
 Console.OutputEncoding = Encoding.UTF8;
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
+    BookCommand.Create(),
     CalcCommand.Create(),
     JudgeCommand.Create(),
     ServeCommand.Create(),

@@ -72,7 +72,12 @@ internal static class Bench640
             new Dictionary<string, ShopInstrument> { [Rule.Id] = Rule, [Wrench.Id] = Wrench },
             new Dictionary<string, Machine> { [Machine.Id] = Machine }
         ),
-        new BenchBook(new Dictionary<string, Point>(), new Dictionary<string, IReadOnlyList<PlannedPoint>>()),
+        new BenchBook(
+            new Dictionary<string, Point>(),
+            new Dictionary<string, IReadOnlyList<PlannedPoint>>(),
+            new Dictionary<string, ReachState>(),
+            new Dictionary<string, FigureKey>()
+        ),
         [Sheet]
     );
 
@@ -91,7 +96,12 @@ internal static class Bench640
             [],
             null,
             [],
-            new Dictionary<string, string>()
+            new Dictionary<string, string>(),
+            new OnlyFor(new Dictionary<string, IReadOnlyList<string>>()),
+            [],
+            [],
+            [],
+            null
         );
 
     public static Figure Figure(double? min, double? max, Origin? origin = null, string unit = "mm")

@@ -8,48 +8,82 @@ internal sealed record PointRead(Point Point, TomlTable Table);
 /// <summary>A purpose with the table it was read from.</summary>
 internal sealed record PurposeRead(string Name, IReadOnlyList<PlannedPoint> Plan, TomlTable Table);
 
+/// <summary>A state of the machine with the table it was read from.</summary>
+internal sealed record ReachRead(ReachState Reach, TomlTable Table);
+
+/// <summary>A figure key with the table it was read from.</summary>
+internal sealed record FigureKeyRead(FigureKey Key, TomlTable Table);
+
+/// <summary>Something of an earlier layer that a later one says otherwise.</summary>
+/// <param name="What"><c>point "chain-slack"</c>.</param>
+/// <param name="By">Where it now stands.</param>
+/// <param name="Was">Where it stood before.</param>
+public sealed record Overridden(string What, Place By, Place Was);
+
 /// <summary>
 /// Reads <c>book/REGION.toml</c>: points under <c>[points.NAME]</c>, plans under <c>[purposes.NAME]</c>, one line
-/// <c>point = "why"</c> each, in bench order.
+/// <c>point = "why"</c> each, in bench order; states under <c>[reach.NAME]</c>, figures under <c>[figure-keys]</c>. Files come
+/// in layers: within one layer each name stands once, and a later layer overrides an earlier one name by name.
 /// </summary>
 internal sealed class BenchBookFile
 {
-    private readonly Dictionary<string, PointRead> points = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, PurposeRead> purposes = new(StringComparer.Ordinal);
+    private readonly Layered<PointRead> points = new("point");
+    private readonly Layered<PurposeRead> purposes = new("purpose");
+    private readonly Layered<ReachRead> reach = new("reach");
+    private readonly Layered<FigureKeyRead> figureKeys = new("figure key");
 
     /// <summary>Points of all files read so far, by id.</summary>
-    public IReadOnlyDictionary<string, PointRead> Points => points;
+    public IReadOnlyDictionary<string, PointRead> Points => points.All;
 
     /// <summary>Purposes of all files read so far, by name.</summary>
-    public IReadOnlyDictionary<string, PurposeRead> Purposes => purposes;
+    public IReadOnlyDictionary<string, PurposeRead> Purposes => purposes.All;
+
+    /// <summary>States of all files read so far, by name.</summary>
+    public IReadOnlyDictionary<string, ReachRead> Reach => reach.All;
+
+    /// <summary>Figure keys of all files read so far.</summary>
+    public IReadOnlyDictionary<string, FigureKeyRead> FigureKeys => figureKeys.All;
+
+    /// <summary>What a later layer says otherwise, in the order it was met.</summary>
+    public IReadOnlyList<Overridden> Overridden =>
+        [.. points.Overridden, .. purposes.Overridden, .. reach.Overridden, .. figureKeys.Overridden];
 
     /// <summary>The book.</summary>
     public BenchBook Book =>
-        new(points.ToDictionary(p => p.Key, p => p.Value.Point), purposes.ToDictionary(p => p.Key, p => p.Value.Plan));
+        new(
+            points.All.ToDictionary(p => p.Key, p => p.Value.Point with { AgainAfter = AgainAfter(p.Value.Point) }),
+            purposes.All.ToDictionary(p => p.Key, p => p.Value.Plan),
+            reach.All.ToDictionary(r => r.Key, r => r.Value.Reach),
+            figureKeys.All.ToDictionary(k => k.Key, k => k.Value.Key)
+        );
 
     /// <summary>Takes one file in.</summary>
-    public void Take(TomlFile file)
+    /// <param name="file">The file.</param>
+    /// <param name="layer">0 for the book itself, more for what overrides it; layers come in their order.</param>
+    public void Take(TomlFile file, int layer)
     {
         var region = Path.GetFileNameWithoutExtension(file.Name);
         foreach (var (id, table) in file.Root.Tables("points"))
-        {
-            var read = new PointRead(PointTable.Read(id, region, table), table);
-            if (!points.TryAdd(id, read))
-                Doubled(table, $"point \"{id}\"", points[id].Table);
-        }
+            points.Add(id, new(PointTable.Read(id, region, table), table), table, layer);
         foreach (var (name, table) in file.Root.Tables("purposes"))
         {
             var plan = table.Keys.ToArray().Select(point => new PlannedPoint(point, table.Text(point))).ToArray();
-            if (!purposes.TryAdd(name, new(name, plan, table)))
-                Doubled(table, $"purpose \"{name}\"", purposes[name].Table);
+            purposes.Add(name, new(name, plan, table), table, layer);
         }
+        foreach (var (name, table) in file.Root.Tables("reach"))
+            reach.Add(name, new(ReachTable.Read(name, table), table), table, layer);
+        foreach (var (key, table) in file.Root.Tables("figure-keys"))
+            figureKeys.Add(key, new(FigureKeyTable.Read(key, table), table), table, layer);
         file.Root.NoOtherKeys();
     }
 
-    private static void Doubled(TomlTable table, string what, TomlTable first) =>
-        table.Mistakes.Add(
-            table.Place,
-            $"{what} a second time",
-            $"each name once (it stands already in {first.Place.File}, line {first.Place.Line})"
-        );
+    /// <summary>Its own and that of every point which asks for it again, each once.</summary>
+    public IReadOnlyList<string> AgainAfter(Point point) =>
+        [
+            .. point
+                .AgainAfter.Concat(
+                    points.All.Values.Select(p => p.Point).Where(p => p.AsksAgain.Contains(point.Id)).Select(p => p.Id)
+                )
+                .Distinct(),
+        ];
 }

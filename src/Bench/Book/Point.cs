@@ -17,7 +17,11 @@ namespace Witnessmark.Bench.Book;
 /// <param name="Caution">The usual caution, or null.</param>
 /// <param name="Consumables">What it uses up.</param>
 /// <param name="Settings">Parameters of its correction that are the workshop's, as text by name: <c>retained</c> = "0.10 L".</param>
-/// <param name="Drive"><c>chain</c>, <c>belt</c> or <c>shaft</c> when only such machines have it; null: all have it.</param>
+/// <param name="OnlyFor">Which machines have it.</param>
+/// <param name="After">Points that come first where a plan has both: order that is safety.</param>
+/// <param name="AsksAgain">Points whose marks work done here breaks; the same as to be named in their <paramref name="AgainAfter"/>.</param>
+/// <param name="Figures">Keys of further figures that are looked up here.</param>
+/// <param name="Calculation">Name of a calculation of the handbook that makes something of the reading, or null.</param>
 public sealed record Point(
     string Id,
     string Region,
@@ -31,9 +35,13 @@ public sealed record Point(
     TimeSpan Waits,
     IReadOnlyList<string> AgainAfter,
     string? Caution,
-    IReadOnlyList<string> Consumables,
+    IReadOnlyList<Consumable> Consumables,
     IReadOnlyDictionary<string, string> Settings,
-    string? Drive = null
+    OnlyFor OnlyFor,
+    IReadOnlyList<string> After,
+    IReadOnlyList<string> AsksAgain,
+    IReadOnlyList<string> Figures,
+    string? Calculation
 );
 
 /// <summary>What a reading of a point consists of.</summary>
@@ -96,4 +104,17 @@ public sealed record ReadingForm(
     string? Instrument,
     double? PlausibleMin,
     double? PlausibleMax
-);
+)
+{
+    /// <summary>Whether reading it is itself work that moves its neighbours: a tightening, a filling, a thing done.</summary>
+    public bool IsWork => Kind is ReadingKind.Tighten or ReadingKind.Done or ReadingKind.Amount;
+
+    /// <summary>Whether a number is held against a figure.</summary>
+    public bool IsJudgedByNumber => Kind != ReadingKind.Amount && JudgedIn is not null;
+
+    /// <summary>What the figure that judges it has to measure; null when no number is judged.</summary>
+    public Dimension? JudgedIn => Kind == ReadingKind.TyreDate ? Dimension.Duration : Unit?.Dimension;
+
+    /// <summary>The unit it is read in, in words.</summary>
+    public string ReadIn => Kind == ReadingKind.TyreDate ? "day" : $"{Unit}";
+}

@@ -1,5 +1,5 @@
 using Witnessmark.Bench.Toml;
-using Witnessmark.Handbook.Quantities;
+using Witnessmark.Handbook.Catalogue;
 
 namespace Witnessmark.Bench.Book;
 
@@ -7,12 +7,6 @@ namespace Witnessmark.Bench.Book;
 internal static class PointTable
 {
     private static readonly Dictionary<string, bool> Guards = new() { ["safety"] = true, ["use"] = false };
-    private static readonly Dictionary<string, int> Drives = new()
-    {
-        ["chain"] = 0,
-        ["belt"] = 1,
-        ["shaft"] = 2,
-    };
 
     public static Point Read(string id, string region, TomlTable table)
     {
@@ -26,16 +20,21 @@ internal static class PointTable
             ReadingTable.Read(table.Table("reading")),
             table.TextOrNothing("judged-by"),
             correction,
-            Time(table, "hands", needed: true),
-            Time(table, "waits", needed: false),
+            BenchTime.Read(table, "hands", needed: true),
+            BenchTime.Read(table, "waits", needed: false),
             table.Texts("again-after"),
             table.TextOrNothing("caution"),
-            table.Texts("consumables"),
+            ConsumableList.Read(table),
             CorrectionSettings.Read(table.TableOrNothing("settings"), correction),
-            Drive(table)
+            OnlyFor.Read(table.TableOrNothing("only-for")),
+            table.Texts("after"),
+            table.Texts("asks-again"),
+            table.Texts("figures"),
+            Calculation(table)
         );
-        if (point.AgainAfter.Contains(id))
-            table.Mistakes.Add(table.At("again-after", id), $"\"{id}\" after itself", "other points only");
+        foreach (var key in new[] { "again-after", "after", "asks-again" })
+            if (table.Texts(key).Contains(id))
+                table.Mistakes.Add(table.At(key, id), $"\"{id}\" in its own \"{key}\"", "other points only");
         table.NoOtherKeys();
         return point;
     }
@@ -52,23 +51,16 @@ internal static class PointTable
         return name;
     }
 
-    private static TimeSpan Time(TomlTable table, string key, bool needed)
+    /// <summary>A name that is nearly one of the handbook's is a slip; any other may be a calculation of a later handbook.</summary>
+    private static string? Calculation(TomlTable table)
     {
+        var name = table.TextOrNothing("calculation");
         if (
-            (needed ? table.Quantity(key, Dimension.Duration) : table.QuantityOrNothing(key, Dimension.Duration))
-            is not { } time
+            name is { Length: > 0 }
+            && Calculations.Named(name) is null
+            && Nearest.To(name, Calculations.All.Select(c => c.Name)) is { } near
         )
-            return TimeSpan.Zero;
-        if (time.Base is >= 0 and <= 7 * 86400)
-            return TimeSpan.FromSeconds(time.Base);
-        table.Wrong(key, $"\"{time}\"", "a time from 0 min to 7 day");
-        return TimeSpan.Zero;
-    }
-
-    private static string? Drive(TomlTable table)
-    {
-        if (table.Has("drive"))
-            _ = table.OneOf("drive", Drives);
-        return table.TextOrNothing("drive");
+            table.Wrong("calculation", $"the handbook has no calculation \"{name}\"", $"\"{near}\"");
+        return name;
     }
 }

@@ -26,7 +26,15 @@ public sealed record FigureSheet(
     IReadOnlyDictionary<string, Written> Geometry,
     IReadOnlyDictionary<string, string> Facts,
     IReadOnlyList<ScheduledWork> Schedule
-);
+)
+{
+    /// <summary>How the model is built, by the trait's name; null where the sheet does not say.</summary>
+    public string? Trait(string name) =>
+        name == "drive" ? Drive
+        : Facts.TryGetValue(name, out var word) ? word
+        : name == "kind" ? MachineFacts.UsualKind
+        : null;
+}
 
 /// <summary>A document that figures are taken from.</summary>
 public sealed record SheetDocument(string Title, string Edition);

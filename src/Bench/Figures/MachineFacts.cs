@@ -40,6 +40,30 @@ public static class MachineFacts
     /// <summary>Truths by name.</summary>
     public static readonly IReadOnlyList<string> Truths = ["axle-reading-grows-rearward"];
 
+    /// <summary>What kind of machine it is and how it is built, by name with the words allowed; they decide which points it has.</summary>
+    public static readonly IReadOnlyDictionary<string, IReadOnlyList<string>> Traits = new Dictionary<
+        string,
+        IReadOnlyList<string>
+    >
+    {
+        ["kind"] = ["motorcycle", "quad"],
+        ["wheels"] = ["spoked", "cast"],
+        ["front-brake"] = ["disc", "drum"],
+        ["rear-brake"] = ["disc", "drum"],
+        ["clutch"] = ["cable", "hydraulic", "automatic"],
+        ["throttle"] = ["cable", "electronic"],
+        ["fuel"] = ["injection", "carburettor"],
+        ["cooled"] = ["liquid", "air"],
+        ["valves"] = ["shims", "screws", "hydraulic"],
+        ["battery"] = ["sealed", "filled"],
+    };
+
+    /// <summary>What a machine has or has not, true or false by name; it decides on points likewise.</summary>
+    public static readonly IReadOnlyList<string> Fitted = ["abs", "tether", "winch"];
+
+    /// <summary>The kind of a machine whose sheet names none.</summary>
+    public const string UsualKind = "motorcycle";
+
     // these have a side or a direction; every other length is above zero
     private static readonly string[] Signed = ["chain-plane-offset", "fork-offset"];
 
@@ -66,7 +90,29 @@ public static class MachineFacts
         foreach (var name in Truths)
             if (table?.TruthOrNothing(name) is { } truth)
                 read[name] = truth ? "true" : "false";
+        foreach (var (name, word) in TraitsIn(table))
+            read[name] = word;
         table?.NoOtherKeys();
+        return read;
+    }
+
+    /// <summary>What a machine of the shop has otherwise than its sheet says: a winch fitted later.</summary>
+    internal static Dictionary<string, string> ReadTraits(TomlTable? table)
+    {
+        var read = TraitsIn(table);
+        table?.NoOtherKeys();
+        return read;
+    }
+
+    private static Dictionary<string, string> TraitsIn(TomlTable? table)
+    {
+        Dictionary<string, string> read = [];
+        foreach (var (name, words) in Traits)
+            if (table?.WordOrNothing(name, words) is { } word)
+                read[name] = word;
+        foreach (var name in Fitted)
+            if (table?.TruthOrNothing(name) is { } truth)
+                read[name] = truth ? "true" : "false";
         return read;
     }
 }

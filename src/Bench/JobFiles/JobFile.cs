@@ -22,19 +22,20 @@ public static class JobFile
                 $"there is no machine \"{header.Machine}\" in the shop",
                 Nearest.InWords(header.Machine, [.. bench.Workshop.Machines.Keys])
             );
-        var plan = bench.Book.Purposes.GetValueOrDefault(header.Purpose);
-        if (plan is null && header.Purpose.Length > 0)
+        var purpose = bench.Book.Purposes.ContainsKey(header.Purpose);
+        if (!purpose && header.Purpose.Length > 0)
             job.Wrong(
                 "purpose",
                 $"there is no purpose \"{header.Purpose}\" in the book",
                 Nearest.InWords(header.Purpose, [.. bench.Book.Purposes.Keys])
             );
         var drafts = new Drafts(header, bench.Workshop.Id);
-        if (machine is null || plan is null || bench.Newest(machine.Sheet) is not { } sheet)
+        if (machine is null || !purpose || bench.Newest(machine.Sheet) is not { } sheet)
         {
             root.NoOtherKeys();
             return [];
         }
+        var plan = bench.Plan(header.Purpose, sheet, machine);
         drafts.Add(
             EntryKind.Arrival,
             EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)

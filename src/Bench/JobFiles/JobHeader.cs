@@ -6,6 +6,7 @@ namespace Witnessmark.Bench.JobFiles;
 /// <param name="Shop">Path of shop.toml, from the job file.</param>
 /// <param name="Sheets">Folder of the figure sheets, from the job file.</param>
 /// <param name="Book">Folder of the bench book from the job file, or null for the one that comes with the program.</param>
+/// <param name="OwnBook">Folder of the shop's own book, which overrides it point by point, or null.</param>
 /// <param name="Number">The job's number.</param>
 /// <param name="Machine">Id of the machine in shop.toml.</param>
 /// <param name="Purpose">A purpose of the bench book.</param>
@@ -16,6 +17,7 @@ public sealed record JobHeader(
     string Shop,
     string Sheets,
     string? Book,
+    string? OwnBook,
     string Number,
     string Machine,
     string Purpose,
@@ -33,6 +35,7 @@ public sealed record JobHeader(
             files.Text("shop"),
             files.Text("sheets"),
             files.TextOrNothing("book"),
+            files.TextOrNothing("own-book"),
             job.Text("number"),
             job.Text("machine"),
             job.Text("purpose"),

@@ -25,13 +25,13 @@ internal static class AcrossFiles
                     "each revision in one file"
                 );
         foreach (var point in book.Points.Values)
-            Point(point, book, shops, mistakes);
-        foreach (var purpose in book.Purposes.Values)
-            Purpose(purpose, book, mistakes);
+            Instrument(point, shops, mistakes);
+        BookReferences.Check(book, mistakes);
         foreach (var sheet in sheets)
             Schedule(sheet, book);
         foreach (var machine in shops.SelectMany(s => s.Workshop.Machines.Values, (shop, machine) => (shop, machine)))
             MachineSheet(machine.shop, machine.machine, sheets);
+        MachinesOfPoints.Check(book, sheets, shops);
         FiguresOfPoints.Check(book, sheets, mistakes);
     }
 
@@ -47,28 +47,22 @@ internal static class AcrossFiles
             );
     }
 
-    private static void Point(PointRead point, BenchBookFile book, IReadOnlyList<WorkshopRead> shops, Mistakes mistakes)
+    /// <summary>An instrument that the shop does not have is chosen at the bench; one that is nearly named is a slip.</summary>
+    private static void Instrument(PointRead point, IReadOnlyList<WorkshopRead> shops, Mistakes mistakes)
     {
-        foreach (var other in point.Point.AgainAfter.Where(o => !book.Points.ContainsKey(o)))
-            Unknown(mistakes, point.Table.At("again-after", other), "point", other, book.Points.Keys);
         if (point.Point.Reading.Instrument is not { Length: > 0 } instrument || shops.Count == 0)
             return;
         var reading = point.Table.Table("reading");
         var known = shops[0].Workshop.Instruments;
-        if (!known.TryGetValue(instrument, out var found))
+        var found = known.GetValueOrDefault(instrument);
+        if (found is null && Nearest.To(instrument, known.Keys) is not null)
             Unknown(mistakes, reading.At("instrument"), "instrument", instrument, known.Keys);
-        else if (point.Point.Reading.Unit is { } unit && unit.Dimension != found.Unit.Dimension)
+        else if (found is not null && point.Point.Reading.Unit is { } unit && unit.Dimension != found.Unit.Dimension)
             reading.Wrong(
                 "instrument",
                 $"\"{instrument}\" reads {found.Unit}, the point is read in {unit}",
                 "an instrument for that unit"
             );
-    }
-
-    private static void Purpose(PurposeRead purpose, BenchBookFile book, Mistakes mistakes)
-    {
-        foreach (var planned in purpose.Plan.Where(p => !book.Points.ContainsKey(p.Point)))
-            Unknown(mistakes, purpose.Table.KeyAt(planned.Point), "point", planned.Point, book.Points.Keys);
     }
 
     private static void Schedule(SheetRead sheet, BenchBookFile book)

@@ -32,9 +32,7 @@ internal static class Deeds
     }
 
     /// <summary>Whether a deed moves what its neighbours were read at: a reading is no work, a correction, a tightening or a filling is.</summary>
-    public static bool IsWork(this Deed deed) =>
-        deed is WasCorrected
-        || deed.Point.Reading.Kind is ReadingKind.Tighten or ReadingKind.Done or ReadingKind.Amount;
+    public static bool IsWork(this Deed deed) => deed is WasCorrected || deed.Point.Reading.IsWork;
 
     public static Entry Entry(this Deed deed) =>
         deed switch

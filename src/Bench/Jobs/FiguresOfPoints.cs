@@ -5,48 +5,41 @@ using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Jobs;
 
-/// <summary>Whether each point finds the figure that judges it, and whether it can judge it.</summary>
+/// <summary>
+/// Whether each point finds the figure that judges it, and whether it can judge it. A safety point that a purpose takes, and a
+/// fastener, could never be proven without; what is read for use alone is then recorded.
+/// </summary>
 internal static class FiguresOfPoints
 {
     public static void Check(BenchBookFile book, IReadOnlyList<SheetRead> sheets, Mistakes mistakes)
     {
         var planned = book.Purposes.Values.SelectMany(p => p.Plan).Select(p => p.Point).ToHashSet();
         var newest = sheets.GroupBy(s => s.Sheet.Id).Select(g => g.MaxBy(s => s.Sheet.Revision)!).ToArray();
+        foreach (var sheet in newest)
+            MisspeltInSheet(sheet, book);
         foreach (var point in book.Points.Values)
-        {
-            Provable(point);
-            MisspeltInBook(point, sheets);
-            foreach (var sheet in newest.Where(s => point.Point.Drive is null || point.Point.Drive == s.Sheet.Drive))
-                InSheet(point, sheet, planned.Contains(point.Point.Id), mistakes);
-        }
+            if (point.Point.JudgedBy is { } key && book.FigureKeys.ContainsKey(key))
+                foreach (var sheet in newest.Where(s => point.Point.OnlyFor.On(s.Sheet.Trait) != Has.No))
+                    InSheet(point, key, sheet, planned.Contains(point.Point.Id), mistakes);
     }
 
-    /// <summary>A safety point that is measured holds the job until a figure proves it; without one it would hold for ever.</summary>
-    private static void Provable(PointRead point)
+    /// <summary>A figure that no point asks for is the sheet's own business; one that is nearly asked for is a slip.</summary>
+    private static void MisspeltInSheet(SheetRead sheet, BenchBookFile book)
     {
-        if (point.Point is { Safety: true, JudgedBy: null, Reading.Kind: var kind } && IsJudgedByNumber(kind))
-            point.Table.Mistakes.Add(
-                point.Table.Place,
-                $"safety point \"{point.Point.Id}\" is measured and no figure judges it",
-                "judged-by = the key of a figure"
-            );
+        foreach (var key in sheet.Declared.Where(k => !book.FigureKeys.ContainsKey(k)))
+            if (Nearest.To(key, book.FigureKeys.Keys.Except(sheet.Declared)) is { } near)
+                sheet.File.Root.Mistakes.Add(
+                    sheet.File.Root.Table("figures").KeyAt(key),
+                    $"no point asks for a figure \"{key}\"",
+                    $"\"{near}\""
+                );
     }
 
-    /// <summary>The sheets say what they lack; the book is named too when it looks misspelt there.</summary>
-    private static void MisspeltInBook(PointRead point, IReadOnlyList<SheetRead> sheets)
+    private static void InSheet(PointRead point, string key, SheetRead sheet, bool planned, Mistakes mistakes)
     {
-        var known = sheets.SelectMany(s => s.Declared).Distinct().ToArray();
-        if (point.Point.JudgedBy is { Length: > 0 } key && !known.Contains(key) && Nearest.To(key, known) is { } near)
-            point.Table.Wrong("judged-by", $"no figure sheet has a figure \"{key}\"", $"\"{near}\"");
-    }
-
-    private static void InSheet(PointRead point, SheetRead sheet, bool planned, Mistakes mistakes)
-    {
-        if (point.Point.JudgedBy is not { Length: > 0 } key)
-            return;
         if (!sheet.Declared.Contains(key))
         {
-            if (planned)
+            if (planned && point.Point is { Safety: true } or { Reading.Kind: ReadingKind.Tighten })
                 mistakes.Add(
                     sheet.File.Root.At("sheet"),
                     $"{sheet.File.Name} has no figure \"{key}\", by which point \"{point.Point.Id}\" is judged",
@@ -55,7 +48,7 @@ internal static class FiguresOfPoints
         }
         else if (
             sheet.Sheet.Figures.GetValueOrDefault(key) is { } figure
-            && DimensionOf(point.Point.Reading) is { } dimension
+            && point.Point.Reading.JudgedIn is { } dimension
         )
             Judges(point, sheet, figure, dimension, mistakes);
     }
@@ -66,7 +59,7 @@ internal static class FiguresOfPoints
         if (figure.Unit.Dimension != dimension)
             mistakes.Add(
                 at,
-                $"figure \"{figure.Key}\" is in {figure.Unit}, but point \"{point.Point.Id}\", which it judges, is read in {ReadIn(point.Point.Reading)}",
+                $"figure \"{figure.Key}\" is in {figure.Unit}, but point \"{point.Point.Id}\", which it judges, is read in {point.Point.Reading.ReadIn}",
                 "a unit of that kind"
             );
         else if (figure.Limit is null && figure.Kind != FigureKind.Torque)
@@ -76,14 +69,4 @@ internal static class FiguresOfPoints
                 "range, min, max or target"
             );
     }
-
-    private static bool IsJudgedByNumber(ReadingKind kind) =>
-        kind != ReadingKind.Amount
-        && (ReadingTable.HasUnit(kind) || kind is ReadingKind.Level or ReadingKind.Tighten or ReadingKind.TyreDate);
-
-    private static Dimension? DimensionOf(ReadingForm reading) =>
-        reading.Kind == ReadingKind.TyreDate ? Dimension.Duration : reading.Unit?.Dimension;
-
-    private static string ReadIn(ReadingForm reading) =>
-        reading.Kind == ReadingKind.TyreDate ? "day" : $"{reading.Unit}";
 }

@@ -16,4 +16,18 @@ public sealed record Workbench(Workshop Workshop, BenchBook Book, IReadOnlyList<
 
     /// <summary>The newest revision of a sheet, or null.</summary>
     public FigureSheet? Newest(string id) => Sheets.Where(s => s.Id == id).MaxBy(s => s.Revision);
+
+    /// <summary>The points of a purpose that a machine has, in bench order; none when the book has no such purpose.</summary>
+    /// <param name="purpose">A purpose of the book.</param>
+    /// <param name="sheet">The machine's sheet.</param>
+    /// <param name="machine">The machine; what its own facts say stands above the sheet.</param>
+    public IReadOnlyList<PlannedPoint> Plan(string purpose, FigureSheet sheet, Machine machine) =>
+        [
+            .. Book
+                .Purposes.GetValueOrDefault(purpose, [])
+                .Where(p => Book.Points[p.Point].OnlyFor.On(name => Trait(name, sheet, machine)) != Has.No),
+        ];
+
+    internal static string? Trait(string name, FigureSheet sheet, Machine machine) =>
+        machine.Traits?.GetValueOrDefault(name) ?? sheet.Trait(name);
 }

@@ -6,8 +6,8 @@ using Witnessmark.Bench.Toml;
 namespace Witnessmark.Bench.Jobs;
 
 /// <summary>
-/// Reads all files of a workshop: <c>book/*.toml</c> (points, purposes), <c>sheets/*.toml</c> and <c>shop.toml</c>. All or
-/// nothing: with a mistake anywhere there is no workbench, and all mistakes are told at once.
+/// Reads all files of a workshop: <c>book/*.toml</c> (points, purposes), <c>own-book/*.toml</c>, which overrides it name by
+/// name, <c>sheets/*.toml</c> and <c>shop.toml</c>. All or nothing: with a mistake anywhere there is no workbench, and all mistakes are told at once.
 /// </summary>
 public static class WorkbenchFiles
 {
@@ -44,7 +44,10 @@ public static class WorkbenchFiles
         switch (FolderOf(file.Name))
         {
             case "book":
-                book.Take(file);
+                book.Take(file, 0);
+                break;
+            case "own-book":
+                book.Take(file, 1);
                 break;
             case "sheets":
                 sheets.Add(FigureSheetFile.Read(file));
@@ -56,7 +59,7 @@ public static class WorkbenchFiles
                 mistakes.Add(
                     new(file.Name, 1, 1),
                     "a file in no known place",
-                    "book/NAME.toml, sheets/NAME.toml or shop.toml"
+                    "book/NAME.toml, own-book/NAME.toml, sheets/NAME.toml or shop.toml"
                 );
                 break;
         }

@@ -8,6 +8,7 @@ namespace Witnessmark.Bench.Machines;
 /// <param name="Sheet">Id of its figure sheet.</param>
 /// <param name="LastDistanceKilometres">Last distance on record, or null.</param>
 /// <param name="LastDistanceOn">Day of that reading, or null.</param>
+/// <param name="Traits">Where it is built otherwise than its sheet says: <c>winch</c> = "true"; null: nowhere.</param>
 public sealed record Machine(
     string Id,
     string Name,
@@ -15,7 +16,8 @@ public sealed record Machine(
     int? Year,
     string Sheet,
     double? LastDistanceKilometres,
-    DateOnly? LastDistanceOn
+    DateOnly? LastDistanceOn,
+    IReadOnlyDictionary<string, string>? Traits = null
 );
 
 /// <summary>An instrument or tool of the shop.</summary>

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
 
@@ -37,7 +38,8 @@ internal static class WorkshopFile
             table.WholeOrNothing("year", 1885, 2100),
             table.Text("sheet"),
             distance?.In(UnitTable.Named("km")).Value,
-            table.DayOrNothing("last-distance-on")
+            table.DayOrNothing("last-distance-on"),
+            MachineFacts.ReadTraits(table.TableOrNothing("facts"))
         );
         if (distance is { Value: < 0 })
             table.Wrong("last-distance", $"\"{distance}\"", "zero or more");

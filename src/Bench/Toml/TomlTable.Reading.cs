@@ -138,14 +138,42 @@ public sealed partial record TomlTable
     public T OneOf<T>(string key, IReadOnlyDictionary<string, T> words)
         where T : struct
     {
-        var right = "one of " + string.Join(", ", words.Keys.Select(w => $"\"{w}\""));
-        if (Needed<TomlText>(key, right) is not { } text)
+        if (Needed<TomlText>(key, OneOf("", [.. words.Keys])) is not { } text)
             return default;
         if (words.TryGetValue(text.Text, out var value))
             return value;
-        Wrong(key, text.InWords, Nearest.To(text.Text, words.Keys) is { } near ? $"\"{near}\"" : right);
+        Wrong(key, text.InWords, OneOf(text.Text, [.. words.Keys]));
         return default;
     }
+
+    /// <summary>One of some words, or null when the key is missing or says another.</summary>
+    public string? WordOrNothing(string key, IReadOnlyCollection<string> words)
+    {
+        var text = Maybe<TomlText>(key, OneOf("", words))?.Text;
+        if (text is null || words.Contains(text))
+            return text;
+        Wrong(key, $"the text \"{text}\"", OneOf(text, words));
+        return null;
+    }
+
+    /// <summary>One or more of some words; empty when the key is missing.</summary>
+    public IReadOnlyList<string> Words(string key, IReadOnlyCollection<string> words)
+    {
+        var texts = Repeats(key);
+        foreach (var text in texts.Where(t => !words.Contains(t)))
+            Mistakes.Add(At(key, text), $"the text \"{text}\"", OneOf(text, words));
+        if (Has(key) && texts.Count == 0 && Entries[key].Value is TomlList { Items.Count: 0 })
+            Wrong(key, "an empty list", "at least one");
+        return texts;
+    }
+
+    /// <summary>The items of a list whatever they are, empty when the key is missing.</summary>
+    public IReadOnlyList<TomlValue> Items(string key, string right) => Maybe<TomlList>(key, right)?.Items ?? [];
+
+    private static string OneOf(string text, IReadOnlyCollection<string> words) =>
+        Nearest.To(text, words) is { } near
+            ? $"\"{near}\""
+            : "one of " + string.Join(", ", words.Select(w => $"\"{w}\""));
 
     /// <summary>A unit by its symbol, or null when the key is missing or says no unit.</summary>
     public Unit? UnitOrNothing(string key)

@@ -49,6 +49,6 @@ internal static class BeforeYouRide
     private static bool Used(JobState state, string consumable) =>
         state.Points.Any(p =>
             p.Marked is not null
-            && p.Point.Consumables.Any(c => c.StartsWith(consumable, StringComparison.OrdinalIgnoreCase))
+            && p.Point.Consumables.Any(c => c.What.StartsWith(consumable, StringComparison.OrdinalIgnoreCase))
         );
 }

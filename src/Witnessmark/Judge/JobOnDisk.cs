@@ -64,7 +64,22 @@ internal static class JobOnDisk
                 $"there is no folder \"{header.Book ?? book}\"",
                 "the folder of the bench book from this file"
             );
-        return mistakes.Count > 0 ? [] : [Text(shop), .. InFolder(sheets, "sheets"), .. InFolder(book, "book")];
+        var ownBook = header.OwnBook is { } above ? Path.GetFullPath(above, from) : null;
+        if (ownBook is not null && !Directory.Exists(ownBook))
+            files.Wrong(
+                "own-book",
+                $"there is no folder \"{header.OwnBook}\"",
+                "the folder of the shop's own book from this file"
+            );
+        if (mistakes.Count > 0)
+            return [];
+        return
+        [
+            Text(shop),
+            .. InFolder(sheets, "sheets"),
+            .. InFolder(book, "book"),
+            .. ownBook is null ? [] : InFolder(ownBook, "own-book"),
+        ];
     }
 
     private static SourceText Text(string path) => new(Path.GetFileName(path), File.ReadAllText(path));

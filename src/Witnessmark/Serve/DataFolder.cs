@@ -11,7 +11,7 @@ public sealed class DataFolder(string path)
     /// <summary>Whether people have put no file into it yet.</summary>
     public bool IsEmpty => WorkbenchPaths().Count == 0;
 
-    /// <summary>The files of the workbench by name: <c>shop.toml</c>, <c>book/…</c>, <c>sheets/…</c>.</summary>
+    /// <summary>The files of the workbench by name: <c>shop.toml</c>, <c>book/…</c>, <c>own-book/…</c>, <c>sheets/…</c>.</summary>
     public IReadOnlyList<SourceText> Workbench() =>
         [.. WorkbenchPaths().Select(name => new SourceText(name, File.ReadAllText(In(name))))];
 
@@ -21,7 +21,7 @@ public sealed class DataFolder(string path)
     private List<string> WorkbenchPaths() =>
         [
             .. new[] { "shop.toml" }.Where(name => File.Exists(In(name))),
-            .. new[] { "book", "sheets" }
+            .. new[] { "book", "own-book", "sheets" }
                 .Where(folder => Directory.Exists(In(folder)))
                 .SelectMany(folder => Directory.GetFiles(In(folder), "*.toml"))
                 .Select(file => System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/'))

@@ -32,13 +32,13 @@ public static class DemoShop
         var machine = bench.Workshop.Machines.Values.First();
         var sheet =
             bench.Newest(machine.Sheet) ?? throw new InvalidOperationException($"There is no sheet {machine.Sheet}.");
-        var (purpose, points) = bench.Book.Purposes.First();
+        var purpose = bench.Book.Purposes.Keys.First();
         var draft = new EntryDraft(
             $"{Device}-{Job}",
             bench.Workshop.Id,
             Job,
             EntryKind.Arrival,
-            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, purpose, points),
+            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, purpose, bench.Plan(purpose, sheet, machine)),
             Strikes: null,
             Covers: null,
             now.ToString("O"),

@@ -10,13 +10,16 @@ public class DemoTests
     [
         "identity",
         "distance",
+        "campaign-open",
         "tyre-front-tread",
         "tyre-rear-tread",
         "tyre-dates",
+        "tyre-condition",
         "tyre-front-pressure",
         "tyre-rear-pressure",
         "front-pads",
         "rear-pads",
+        "steering-head",
         "coolant-level",
         "chain-slack",
         "chain-round",
@@ -31,9 +34,12 @@ public class DemoTests
         "throttle-free-play",
         "idle-lock-to-lock",
         "mirrors-lights",
+        "fasteners",
         "leaks",
+        "brake-feel",
         "road-test",
         "leaks-after",
+        "keys",
     ];
 
     [Fact]
@@ -88,11 +94,53 @@ public class DemoTests
     }
 
     [Fact]
-    public void Again_after_names_only_points_whose_work_comes_in_the_same_plan() =>
+    public void Again_after_names_only_points_whose_work_comes_in_the_same_plan()
+    {
+        var book = DemoFiles.Bench.Book;
+        var plans = book.Purposes.Values.Select(plan => plan.Select(p => p.Point).ToHashSet()).ToArray();
         Assert.All(
-            DemoFiles.Bench.Book.Points.Values.SelectMany(p => p.AgainAfter),
-            a => Assert.Contains(a, HandoverOrder)
+            book.Points.Values.SelectMany(p => p.AgainAfter, (p, a) => (p.Id, Again: a)),
+            pair => Assert.Contains(plans, plan => plan.Contains(pair.Id) && plan.Contains(pair.Again))
         );
+    }
+
+    [Fact]
+    public void Every_point_is_taken_by_a_purpose_and_every_why_is_a_sentence()
+    {
+        var book = DemoFiles.Bench.Book;
+        Assert.True(book.Points.Count >= 90);
+        Assert.Equal(
+            ["handover", "service", "repair", "campaign", "restoration", "show", "storage", "recommissioning"],
+            book.Purposes.Keys
+        );
+        var planned = book.Purposes.Values.SelectMany(p => p).ToArray();
+        Assert.Empty(book.Points.Keys.Except(planned.Select(p => p.Point)));
+        Assert.All(planned, p => Assert.Matches("^[A-Z].{9,}[.]$", p.Why));
+    }
+
+    [Fact]
+    public void Every_figure_key_reach_and_instrument_of_the_book_is_used_and_known_to_the_demo_shop()
+    {
+        var bench = DemoFiles.Bench;
+        var points = bench.Book.Points.Values;
+        var keys = points
+            .SelectMany(p => p.Figures.Append(p.JudgedBy).Concat(p.Consumables.Select(c => c.Figure)))
+            .OfType<string>();
+        Assert.Empty(bench.Book.FigureKeys.Keys.Except(keys));
+        Assert.Empty(bench.Book.Reach.Keys.Except(points.SelectMany(p => p.Reach)));
+        Assert.Empty(points.Select(p => p.Reading.Instrument).OfType<string>().Except(bench.Workshop.Instruments.Keys));
+    }
+
+    // a limit is the maker's, the law's or the shop's and stands in the sheet with its origin
+    [Fact]
+    public void No_point_gives_a_limit_of_its_own()
+    {
+        const string numberWithUnit = @"\d+([.,]\d+)?\s?(mm|N·m|kPa|bar|psi|V|km|°C|L|mL)\b";
+        Assert.All(
+            DemoFiles.Bench.Book.Points.Values,
+            p => Assert.DoesNotMatch(numberWithUnit, $"{p.Title} {p.Reading.Words} {p.Caution}")
+        );
+    }
 
     // 49 CFR 565.15(c): letters to digits, weights by position, remainder by 11, X for ten
     [Fact]

@@ -13,7 +13,7 @@ public partial class DocumentationTests
     {
         var examples = Pages.SelectMany(p => Blocks(p, "toml")).Select(Source).ToArray();
         Assert.Equal(
-            ["book/example.toml", "sheets/example.toml", "shop.toml"],
+            ["book/example.toml", "own-book/example.toml", "sheets/example.toml", "shop.toml"],
             examples.Select(e => e.Name).Order(StringComparer.Ordinal)
         );
         Assert.Empty(WorkbenchFiles.Read(examples).Mistakes);
@@ -28,6 +28,33 @@ public partial class DocumentationTests
     }
 
     [Fact]
+    public void The_mistakes_of_a_book_that_the_page_shows_are_those_that_are_told()
+    {
+        var wrong = Source(Assert.Single(Blocks(Pages[1], "toml wrong")));
+        var told = Bench
+            .Book.BookFiles.Read([
+                [wrong],
+            ])
+            .Mistakes.Select(m => m.ToString());
+        Assert.Equal(Assert.Single(Blocks(Pages[1], "mistakes")).TrimEnd('\n').Split('\n'), told);
+    }
+
+    [Fact]
+    public void Every_key_of_a_point_is_named_in_the_page()
+    {
+        // what the reader knows it says itself, beside a key that it does not know
+        var slip = "[points.x]\nzzzzzzzzzz = 1\n";
+        var known = Bench
+            .Book.BookFiles.Read([
+                [new("book/x.toml", slip)],
+            ])
+            .Mistakes.Single(m => m.Found.Contains("zzz"));
+        var keys = known.Right.Replace("one of ", "").Split(", ");
+        Assert.True(keys.Length > 15);
+        Assert.All(keys, k => Assert.Contains($"| `{k}` |", DemoFiles.Text(Pages[1])));
+    }
+
+    [Fact]
     public void Every_setting_geometry_and_fact_is_named_in_the_pages()
     {
         var settings = Bench.Book.CorrectionSettings.All.SelectMany(c => c.Value.Keys.Prepend(c.Key));
@@ -37,7 +64,10 @@ public partial class DocumentationTests
         Assert.All(
             Bench
                 .Figures.MachineFacts.Geometry.Keys.Concat(Bench.Figures.MachineFacts.Counts)
-                .Concat(Bench.Figures.MachineFacts.Truths),
+                .Concat(Bench.Figures.MachineFacts.Truths)
+                .Concat(Bench.Figures.MachineFacts.Traits.Keys)
+                .Concat(Bench.Figures.MachineFacts.Traits.Values.SelectMany(words => words))
+                .Concat(Bench.Figures.MachineFacts.Fitted),
             n => Assert.Contains(n, sheets)
         );
     }

@@ -11,20 +11,19 @@ public class WorkbenchMistakeTests
     [Theory]
     [InlineData(
         Drive,
-        "judged-by = \"axle.nut\"",
-        "judged-by = \"axle.nutt\"",
+        "judged-by = \"chain.spread\"",
+        "judged-by = \"chain.spred\"",
         13,
-        "no figure sheet has a figure \"axle.nutt\"",
-        "\"axle.nut\"",
-        2
+        "there is no figure key \"chain.spred\"",
+        "\"chain.spread\""
     )]
     [InlineData(
         Drive,
-        "corrected-by = \"torque-setting\"",
-        "corrected-by = \"torque-settings\"",
+        "corrected-by = \"axle-alignment\"",
+        "corrected-by = \"axle-alinement\"",
         16,
-        "no calculation \"torque-settings\"",
-        "\"torque-setting\""
+        "no calculation \"axle-alinement\"",
+        "\"axle-alignment\""
     )]
     [InlineData(
         Drive,
@@ -71,11 +70,11 @@ public class WorkbenchMistakeTests
     [InlineData(Oil, "filter-replaced = \"true\"", "filter-replaced = \"yes\"", 19, "\"yes\"", "\"true\" or \"false\"")]
     [InlineData(
         "book/purposes.toml",
-        "\nchain-round = ",
-        "\nchain-rond = ",
+        "\ntyre-dates = \"Rubber ages though the tread is deep; the next",
+        "\ntyre-date = \"Rubber ages though the tread is deep; the next",
         1,
-        "no point \"chain-rond\"",
-        "\"chain-round\""
+        "no point \"tyre-date\"",
+        "\"tyre-dates\""
     )]
     [InlineData(
         "shop.toml",
@@ -143,10 +142,11 @@ public class WorkbenchMistakeTests
     public void A_machine_without_a_chain_needs_no_chain_figures()
     {
         const string table =
-            "[figures.\"chain.spread\"]\nmax = \"6 mm\"\nwhen = \"loosest less tightest, once round the chain\"\norigin = \"shop\"\n";
+            "[figures.\"axle.difference\"]\nmax = \"0.5 mm\"\nwhen = \"left against right, both read the same way\"\norigin = \"common practice\"\n";
+        const string shaftFigure = "[figures.\"final-drive.drain-plug\"]\ntorque = \"20 N·m\"\norigin = \"shop\"\n";
         var text = DemoFiles.All.Single(s => s.Name == Sheet).Text;
         Assert.Contains(table, text);
-        var shaft = text.Replace(table, "").Replace("drive = \"chain\"", "drive = \"shaft\"");
+        var shaft = text.Replace(table, shaftFigure).Replace("drive = \"chain\"", "drive = \"shaft\"");
         Assert.Empty(WorkbenchFiles.Read(DemoFiles.All.Append(new("sheets/fell-900.toml", shaft))).Mistakes);
     }
 

@@ -108,6 +108,33 @@ public class JudgeCommandTests
     }
 
     [Fact]
+    public void A_shops_own_book_is_judged_by()
+    {
+        using var job = new JobOnPaper(("book = \"../../book\"", "book = \"../../book\"\nown-book = \"../ours\""));
+        var missing = job.Judged();
+        Assert.Equal(2, missing.ExitCode);
+        Assert.Contains("there is no folder \"../ours\"", missing.Errors);
+        var ours = Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(job.JobFile)!, "..", "ours")).FullName;
+        File.WriteAllText(
+            Path.Combine(ours, "leaks.toml"),
+            "[points.leaks]\ntitle = \"Leaks, our way\"\nguards = \"use\"\nhands = \"1 min\"\nreading = { kind = \"seen\", see = [\"dry\"], words = \"Look.\" }\n"
+        );
+        Assert.Contains("Leaks, our way", job.Judged().Output);
+    }
+
+    // the demo machine is cooled by liquid; told otherwise, it has no such point
+    [Fact]
+    public void A_point_that_the_machine_does_not_have_is_no_point_of_its_job()
+    {
+        using var job = new JobOnPaper();
+        var sheet = Path.Combine(Path.GetDirectoryName(job.JobFile)!, "..", "sheets", "fell-640.toml");
+        File.WriteAllText(sheet, File.ReadAllText(sheet).Replace("cooled = \"liquid\"", "cooled = \"air\""));
+        var ended = job.Judged();
+        Assert.Equal(2, ended.ExitCode);
+        Assert.Contains("\"coolant-level\" is no point of this job", ended.Errors);
+    }
+
+    [Fact]
     public void The_text_of_the_handover_sheet_agrees_with_the_log_book()
     {
         using var job = new JobOnPaper();
