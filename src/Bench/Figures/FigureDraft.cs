@@ -43,7 +43,10 @@ public sealed record FigureDraft(string Key, string Demand, string Printed, stri
 
     /// <summary>As a table of a sheet.</summary>
     internal string Toml() =>
-        string.Join('\n', [$"[figures.{TomlQuote.Of(Key)}]", .. Lines().Select(l => $"{l.Key} = {TomlQuote.Of(l.Text!)}")]);
+        string.Join(
+            '\n',
+            [$"[figures.{TomlQuote.Of(Key)}]", .. Lines().Select(l => $"{l.Key} = {TomlQuote.Of(l.Text!)}")]
+        );
 
     private IEnumerable<(string Key, string? Text)> Lines() =>
         new[]

@@ -40,7 +40,12 @@ public static class SheetRevision
         if (mistakes.Count > 0)
             return (null, mistakes.Sorted());
         var now = drafted.Sheet.Figures[draft.Key].InSheet;
-        return Whole(current with { Text = $"{text}\n{new SheetChange(revision, draft.Key, by, on, why, was, now).Toml()}" });
+        return Whole(
+            current with
+            {
+                Text = $"{text}\n{new SheetChange(revision, draft.Key, by, on, why, was, now).Toml()}",
+            }
+        );
     }
 
     private static (SourceText?, IReadOnlyList<Mistake>) Whole(SourceText next)

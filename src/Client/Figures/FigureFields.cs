@@ -81,7 +81,9 @@ public sealed class FigureFields
         var printed = Demand == "range" ? With($"{Numbers[0].Text} to {Numbers[1].Text}") : With(Numbers[0].Text);
         return new(Key.Trim(), Demand, printed, OriginText)
         {
-            Tolerance = Numbers is [_, { Label: FiguresWords.Tolerance, Text.Length: > 0 } tolerance] ? With(tolerance.Text) : null,
+            Tolerance = Numbers is [_, { Label: FiguresWords.Tolerance, Text.Length: > 0 } tolerance]
+                ? With(tolerance.Text)
+                : null,
             Unit = bare ? Unit : null,
             When = Said(When),
             Also = Said(Also),
@@ -102,9 +104,10 @@ public sealed class FigureFields
 
     private void Fill(Figure figure)
     {
-        var texts = FigureDraft.Of(figure) is var draft && Demand == "range"
-            ? [.. draft.Printed.Split(" to ")]
-            : new List<string> { draft.Printed, draft.Tolerance ?? "" };
+        var texts =
+            FigureDraft.Of(figure) is var draft && Demand == "range"
+                ? [.. draft.Printed.Split(" to ")]
+                : new List<string> { draft.Printed, draft.Tolerance ?? "" };
         foreach (var (number, text) in Numbers.Zip(texts))
             number.Text = string.Concat(text.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or '-'));
     }

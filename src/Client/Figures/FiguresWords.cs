@@ -15,7 +15,8 @@ internal static class FiguresWords
     public const string NoSuchSheet = "There is no such figure sheet";
     public const string NoSuchFigure = "This sheet has no such figure";
     public const string Doubts = "Look again";
-    public const string DoubtsWhy = "Physics makes these figures look odd. The document is right until it is proved wrong.";
+    public const string DoubtsWhy =
+        "Physics makes these figures look odd. The document is right until it is proved wrong.";
     public const string History = "How it came to stand so";
     public const string NoHistory = "Nobody has changed this sheet here.";
     public const string NoFigureHistory = "Nobody has changed this figure here.";

@@ -47,7 +47,10 @@ public sealed class ServedShop
             if (Bench.Newest(sheet) is not { } newest)
                 return (null, $"The shop has no figure sheet \"{sheet}\".");
             if (newest.Revision != revision)
-                return (null, $"Somebody else changed this sheet: it is at revision {newest.Revision} now. Look at it again.");
+                return (
+                    null,
+                    $"Somebody else changed this sheet: it is at revision {newest.Revision} now. Look at it again."
+                );
             var day = DateOnly.FromDateTime(clock.GetLocalNow().Date);
             var file = Files.First(f => f.Name == SheetFolder.NameOf(sheet));
             var (next, mistakes) = SheetRevision.Set(file, draft, by, day, why);

@@ -16,7 +16,10 @@ internal static class CheckSheets
             Description = "figure sheets (TOML)",
             Arity = ArgumentArity.OneOrMore,
         };
-        var check = new Command("check", "Check figure sheets. Ends with 0 clean, 2 with mistakes; doubts do not count.")
+        var check = new Command(
+            "check",
+            "Check figure sheets. Ends with 0 clean, 2 with mistakes; doubts do not count."
+        )
         {
             files,
         };

@@ -16,9 +16,5 @@ internal static class SheetsCommand
 
     /// <summary>The data folder of the shop.</summary>
     internal static Option<string> Data() =>
-        new("--data")
-        {
-            Description = "the shop's data folder",
-            DefaultValueFactory = _ => "data",
-        };
+        new("--data") { Description = "the shop's data folder", DefaultValueFactory = _ => "data" };
 }

@@ -15,7 +15,10 @@ internal static class TyrePressure
     /// <summary>The doubt in words, or null.</summary>
     public static string? Doubt(Figure figure)
     {
-        if (!figure.Key.StartsWith("tyre.pressure", StringComparison.Ordinal) || figure.Unit.Dimension != Dimension.Pressure)
+        if (
+            !figure.Key.StartsWith("tyre.pressure", StringComparison.Ordinal)
+            || figure.Unit.Dimension != Dimension.Pressure
+        )
             return null;
         var numbers = new[] { figure.Value ?? figure.Min ?? figure.Max, figure.Max }.OfType<double>().ToArray();
         if (numbers.All(n => Likely(figure.Unit.ToBase(n))))
