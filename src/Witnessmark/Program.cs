@@ -4,6 +4,7 @@ using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Serve;
+using Witnessmark.Sheets;
 using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
@@ -13,6 +14,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CalcCommand.Create(),
     JudgeCommand.Create(),
     ServeCommand.Create(),
+    SheetsCommand.Create(),
     VerifyCommand.Create(),
 };
 var parsed = root.Parse(args);

@@ -8,6 +8,13 @@ public static class Screens
         ("today", hand => hand.Open("")),
         ("arrival", hand => hand.Open("arrival")),
         ("device", hand => hand.Open("device")),
+        ("figures", hand => hand.Open("figures")),
+        ("figures-found", FiguresFound),
+        ("sheet", hand => hand.Open("figures/fell-640")),
+        ("figure", hand => hand.Open("figures/fell-640/chain.slack")),
+        ("figure-change", hand => Then(hand, h => h.Page.Locator("#change").ClickAsync())),
+        ("handbook", hand => hand.Open("handbook")),
+        ("calculation", hand => hand.Open("handbook/chain-adjustment")),
         ("identity", hand => hand.Point("identity")),
         ("tyre-dates", hand => hand.Point("tyre-dates")),
         ("front-pads", hand => hand.Point("front-pads")),
@@ -30,6 +37,12 @@ public static class Screens
         ("job", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
     ];
+
+    private static async Task FiguresFound(BenchHand hand)
+    {
+        await hand.Page.Locator("#find").FillAsync("slack");
+        await hand.Sees("13 – 32 mm");
+    }
 
     private static async Task ChainOutside(BenchHand hand)
     {

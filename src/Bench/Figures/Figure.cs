@@ -50,6 +50,16 @@ public sealed record Figure(
     Origin Origin
 )
 {
+    /// <summary>The bolt that a torque is for, or null.</summary>
+    public FigureBolt? Bolt { get; init; }
+
+    /// <summary>The unit given beside numbers that were printed without one, or null.</summary>
+    public Unit? BareUnit { get; init; }
+
+    /// <summary>In one line as it stands in the sheet: <c>range 13 to 32 mm, maker: handbook p. 87</c>.</summary>
+    public string InSheet =>
+        $"{FigureTable.Word(Kind)} {AsPrinted}{(Also is null ? "" : $" ({Also})")}{(When is null ? "" : $", {When}")}, {Origin.Text}";
+
     /// <summary>The limit that it sets, in its unit; null when it sets none.</summary>
     public Limit? Limit => Min is null && Max is null ? null : new Limit(Min, Max);
 

@@ -14,6 +14,7 @@ namespace Witnessmark.Bench.Figures;
 /// <param name="Geometry">Quantities of the machine's geometry by name: <c>thread-pitch</c>; optional, unlocks corrections.</param>
 /// <param name="Facts">Truths and counts of the machine by name, such as <c>axle-reading-grows-rearward</c> = "true", <c>front-teeth</c> = "15".</param>
 /// <param name="Schedule">What its maker wants done and how often.</param>
+/// <param name="Changes">How it came to stand as it does, oldest first; empty for a sheet that nobody changed here.</param>
 public sealed record FigureSheet(
     string Id,
     string Name,
@@ -25,7 +26,8 @@ public sealed record FigureSheet(
     IReadOnlyDictionary<string, Figure> Figures,
     IReadOnlyDictionary<string, Written> Geometry,
     IReadOnlyDictionary<string, string> Facts,
-    IReadOnlyList<ScheduledWork> Schedule
+    IReadOnlyList<ScheduledWork> Schedule,
+    IReadOnlyList<SheetChange> Changes
 )
 {
     /// <summary>How the model is built, by the trait's name; null where the sheet does not say.</summary>

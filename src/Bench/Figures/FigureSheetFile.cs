@@ -30,18 +30,20 @@ internal static class FigureSheetFile
         var figures = root.Tables("figures").ToArray();
         var head = root.Table("sheet");
         var (id, revisionInName) = IdOf(file.Name);
+        var revision = Revision(head, revisionInName);
         var sheet = new FigureSheet(
             id,
             head.Text("name"),
             head.Text("years"),
             Drive(head),
             head.Whole("cylinders", 1, 12),
-            Revision(head, revisionInName),
+            revision,
             documents,
             Figures(figures, documents.Keys),
             MachineFacts.ReadGeometry(root.TableOrNothing("geometry")),
             MachineFacts.ReadFacts(root.TableOrNothing("facts")),
-            [.. root.TableList("schedule").Select(t => Scheduled(t, documents.Keys))]
+            [.. root.TableList("schedule").Select(t => Scheduled(t, documents.Keys))],
+            [.. root.TableList("changes").Select(t => SheetChange.Read(t, revision))]
         );
         head.NoOtherKeys();
         root.NoOtherKeys();

@@ -6,7 +6,8 @@ namespace Witnessmark.Bench.Figures;
 /// <summary>Reads one table <c>[figures."chain.slack"]</c>.</summary>
 internal static class FigureTable
 {
-    private static readonly (string Word, FigureKind Kind)[] Kinds =
+    /// <summary>The word that each kind of demand goes by.</summary>
+    internal static readonly (string Word, FigureKind Kind)[] Kinds =
     [
         ("range", FigureKind.Range),
         ("min", FigureKind.Min),
@@ -16,6 +17,9 @@ internal static class FigureTable
         ("amount", FigureKind.Amount),
     ];
 
+    /// <summary>The word of a kind: <c>range</c>.</summary>
+    public static string Word(FigureKind kind) => Kinds.First(k => k.Kind == kind).Word;
+
     /// <summary>The figure; null when its number cannot be taken, which is noted.</summary>
     public static Figure? Read(string key, TomlTable table, IReadOnlyCollection<string> documents)
     {
@@ -23,6 +27,7 @@ internal static class FigureTable
         var when = table.TextOrNothing("when");
         var bare = table.UnitOrNothing("unit");
         var origin = OriginText.Read(table, documents);
+        var bolt = Bolt(table);
         var figure =
             Demand(table) is var (word, kind) && Printed(table, word, kind, bare) is { } printed
                 ? Made(key, table, word, kind, printed, bare, also) is { } made
@@ -30,12 +35,17 @@ internal static class FigureTable
                     {
                         When = when,
                         Origin = origin,
+                        BareUnit = bare,
+                        Bolt = bolt,
                     }
                     : null
                 : null;
         table.NoOtherKeys();
         return figure;
     }
+
+    // only a torque has a bolt; beside any other demand the key is unknown
+    private static FigureBolt? Bolt(TomlTable table) => table.Has("torque") ? FigureBolt.Read(table) : null;
 
     private static (string, FigureKind)? Demand(TomlTable table)
     {

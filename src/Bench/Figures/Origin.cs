@@ -18,6 +18,17 @@ public sealed record Origin(OriginKind Kind, string Place)
     /// <summary>A figure that is not the maker's, the law's or a standard's says so each time it is shown.</summary>
     public bool Binding => Kind is OriginKind.Maker or OriginKind.Law or OriginKind.Standard;
 
+    /// <summary>As it is written in a sheet: <c>maker: handbook p. 87</c>.</summary>
+    public string Text =>
+        Kind switch
+        {
+            OriginKind.Maker => $"maker: {Place}",
+            OriginKind.Law => $"law: {Place}",
+            OriginKind.Standard => $"standard: {Place}",
+            OriginKind.Shop => "shop",
+            _ => "common practice",
+        };
+
     /// <summary>Who allows or demands it, as the subject of a sentence: <c>the maker</c>.</summary>
     public string Who =>
         Kind switch

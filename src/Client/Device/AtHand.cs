@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
@@ -63,6 +64,13 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         var entry = await ledger.Write(shop, job, kind, body, by, strikes);
         exchange.Wake();
         return entry;
+    }
+
+    /// <summary>Sets a figure at the shop, which makes a revision, and fetches it; null when kept, else why not.</summary>
+    public async Task<string?> SetFigure(FigureSheet sheet, FigureDraft draft, string why)
+    {
+        var by = Person ?? throw new InvalidOperationException("Nothing is changed before somebody said who they are.");
+        return await exchange.SetFigure(sheet, draft, by, why);
     }
 
     /// <summary>The last own fact of a job that can be taken back: not the arrival, not a strike, not struck.</summary>

@@ -6,6 +6,7 @@ internal static class DeviceWords
     public const string Title = "This device";
     public const string NoAnswer = "The shop does not answer. Work goes on; entries are kept here and sent later.";
     public const string NoShop = "This address serves the program but no shop. Entries are kept here.";
+    public const string NeedsShop = "A figure is changed at the shop, so that everybody has it. Nothing was changed.";
     public const string SendNow = "Send now";
     public const string TryNow = "Try now";
     public const string Sending = "Talking to the shop";

@@ -1,5 +1,6 @@
 using System.Net;
 using Microsoft.JSInterop;
+using Witnessmark.Bench.Figures;
 
 namespace Witnessmark.Client.Device;
 
@@ -64,6 +65,22 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
                 batch /= 2;
         }
         return true;
+    }
+
+    /// <summary>Sets a figure at the shop and fetches what came of it; null when kept, else why not.</summary>
+    public async Task<string?> SetFigure(FigureSheet sheet, FigureDraft draft, string by, string why)
+    {
+        try
+        {
+            if (await shop.SetFigure(sheet.Id, draft.Key, FigureRequest.Of(sheet, draft, by, why)) is { } refused)
+                return refused;
+            await FetchWorkbench();
+            return null;
+        }
+        catch (ShopTrouble trouble)
+        {
+            return $"{DeviceWords.NeedsShop} {trouble.Message}";
+        }
     }
 
     public void Dispose() => self?.Dispose();

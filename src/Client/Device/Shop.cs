@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Net;
+using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Bench.Record;
@@ -28,6 +29,28 @@ internal sealed class Shop(HttpClient http)
         using var body = new ByteArrayContent(Batch(device, entries));
         body.Headers.ContentType = new("application/json");
         return Read(await Text(() => http.PostAsync("api/entries", body)), DeviceJson.Default.TakenReply);
+    }
+
+    /// <summary>Sets a figure; null when the shop kept it, else its no.</summary>
+    public async Task<string?> SetFigure(string sheet, string key, FigureRequest figure)
+    {
+        try
+        {
+            using var answer = await http.PutAsJsonAsync(
+                $"api/sheets/{Uri.EscapeDataString(sheet)}/figures/{Uri.EscapeDataString(key)}",
+                figure,
+                DeviceJson.Default.FigureRequest
+            );
+            if (answer.IsSuccessStatusCode)
+                return null;
+            return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
+                ? Read(await answer.Content.ReadAsStringAsync(), DeviceJson.Default.RefusedReply).Error
+                : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+        }
+        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        {
+            throw new ShopTrouble(DeviceWords.NoAnswer);
+        }
     }
 
     /// <summary>Entries after a place in the shop's order.</summary>

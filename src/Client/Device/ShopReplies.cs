@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Figures;
+
 namespace Witnessmark.Client.Device;
 
 /// <summary>The shop's files.</summary>
@@ -13,3 +15,37 @@ internal sealed record TakenReply(string Ledger, int UpTo, IReadOnlyList<Aside>?
 
 /// <summary>An entry that the shop put aside.</summary>
 internal sealed record Aside(string Id, int Seq, string Why);
+
+/// <summary>A no of the shop.</summary>
+internal sealed record RefusedReply(string Error);
+
+/// <summary>A figure on its way to the shop.</summary>
+internal sealed record FigureRequest(
+    int Revision,
+    string Demand,
+    string Printed,
+    string Origin,
+    string By,
+    string Why,
+    string? Tolerance,
+    string? Unit,
+    string? Also,
+    string? When,
+    string? Bolt
+)
+{
+    public static FigureRequest Of(FigureSheet sheet, FigureDraft draft, string by, string why) =>
+        new(
+            sheet.Revision,
+            draft.Demand,
+            draft.Printed,
+            draft.Origin,
+            by,
+            why,
+            draft.Tolerance,
+            draft.Unit,
+            draft.Also,
+            draft.When,
+            draft.Bolt
+        );
+}

@@ -14,6 +14,15 @@ public abstract record Input(string Name, string Kind, string Meaning)
     /// <summary>What holds when it is left out, as text; null when nothing does.</summary>
     public string? Default { get; init; }
 
+    /// <summary>How it is written in JSON.</summary>
+    public InputShape Shape { get; init; }
+
+    /// <summary>The words that may stand there; empty where it is no choice.</summary>
+    public IReadOnlyList<string> Choices { get; init; } = [];
+
+    /// <summary>What each element of a list is; null where it is no list.</summary>
+    public Input? Element { get; init; }
+
     /// <summary>The keys of the object, or of each object of the list, that stands there.</summary>
     public IReadOnlyList<Input> Fields { get; init; } = [];
 }
@@ -41,4 +50,23 @@ public sealed record Input<T>(string Name, string Kind, string Meaning, Func<Jso
 
     internal T Missing() =>
         hasFallback ? fallback! : throw new InvalidOperationException($"{Name} has no default: ask with Maybe or Has.");
+}
+
+/// <summary>How an input is written in JSON.</summary>
+public enum InputShape
+{
+    /// <summary>Text: a quantity with its unit, a name, a code, a day.</summary>
+    Text,
+
+    /// <summary>A number.</summary>
+    Number,
+
+    /// <summary>true or false.</summary>
+    Truth,
+
+    /// <summary>An object.</summary>
+    Object,
+
+    /// <summary>A list.</summary>
+    List,
 }

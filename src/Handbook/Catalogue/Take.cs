@@ -68,7 +68,10 @@ public static class Take
     )
     {
         var kind = Kinds.Number(min, max);
-        return new(name, kind, meaning, (e, path) => Kinds.ReadNumber(e, path, kind, min, max));
+        return new(name, kind, meaning, (e, path) => Kinds.ReadNumber(e, path, kind, min, max))
+        {
+            Shape = InputShape.Number,
+        };
     }
 
     /// <summary>A count as a JSON number without a fraction.</summary>
@@ -83,7 +86,10 @@ public static class Take
                 e.ValueKind == JsonValueKind.Number && e.TryGetInt32(out var n) && n >= min && n <= max
                     ? n
                     : throw new MalformedGiven(path, Given.Found(e), kind)
-        );
+        )
+        {
+            Shape = InputShape.Number,
+        };
     }
 
     /// <summary>True or false.</summary>
@@ -99,7 +105,10 @@ public static class Take
                     JsonValueKind.False => false,
                     _ => throw new MalformedGiven(path, Given.Found(e), "true or false"),
                 }
-        );
+        )
+        {
+            Shape = InputShape.Truth,
+        };
 
     /// <summary>Text, at most 200 characters.</summary>
     public static Input<string> Words(string name, string meaning) =>
@@ -125,7 +134,10 @@ public static class Take
                 e.ValueKind == JsonValueKind.String && words.Contains(e.GetString())
                     ? e.GetString()!
                     : throw new MalformedGiven(path, Given.Found(e), kind)
-        );
+        )
+        {
+            Choices = words,
+        };
     }
 
     /// <summary>A calendar day, <c>"2026-11-25"</c>.</summary>
@@ -149,7 +161,11 @@ public static class Take
 
     /// <summary>An object with keys of its own.</summary>
     public static Input<T> Object<T>(string name, string meaning, Input[] fields, Func<Given, T> read) =>
-        new(name, "object", meaning, (e, path) => read(new Given(e, path, fields))) { Fields = fields };
+        new(name, "object", meaning, (e, path) => read(new Given(e, path, fields)))
+        {
+            Fields = fields,
+            Shape = InputShape.Object,
+        };
 
     /// <summary>A list of objects.</summary>
     public static Input<T[]> Objects<T>(
@@ -179,6 +195,8 @@ public static class Take
         )
         {
             Fields = element.Fields,
+            Shape = InputShape.List,
+            Element = element,
         };
     }
 

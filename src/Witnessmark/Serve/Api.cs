@@ -12,6 +12,7 @@ public static class Api
         var api = app.MapGroup("/api");
         api.MapGet("/health", () => new { Ok = true });
         api.MapGet("/workbench", WorkbenchFilesEndpoint.Get);
+        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put);
         api.MapGet("/entries", EntriesEndpoint.Get);
         api.MapPost("/entries", EntriesEndpoint.Post);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);

@@ -1,13 +1,32 @@
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
+using Witnessmark.Sheets;
 
 namespace Witnessmark.Serve;
 
 /// <summary>What the server serves: the files as they are, what they say, and the ledger.</summary>
-public sealed record ServedShop(IReadOnlyList<SourceText> Files, Workbench Bench, ShopLedger Ledger)
+public sealed class ServedShop
 {
+    private readonly DataFolder data;
+    private readonly TimeProvider clock;
+    private readonly Lock revising = new();
+    private volatile Shelf shelf;
+
+    private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopLedger ledger) =>
+        (this.data, this.clock, this.shelf, Ledger) = (data, clock, shelf, ledger);
+
+    /// <summary>The files of the workbench.</summary>
+    public IReadOnlyList<SourceText> Files => shelf.Files;
+
+    /// <summary>What they say.</summary>
+    public Workbench Bench => shelf.Bench;
+
+    /// <summary>The entries.</summary>
+    public ShopLedger Ledger { get; }
+
     /// <summary>Opens the shop in a data folder, or says every mistake that keeps it closed.</summary>
     /// <exception cref="LedgerUnavailable">The ledger cannot be opened.</exception>
     public static ServedShop? Open(DataFolder data, TimeProvider clock, TextWriter mistakesTo)
@@ -16,6 +35,42 @@ public sealed record ServedShop(IReadOnlyList<SourceText> Files, Workbench Bench
         var (bench, mistakes) = WorkbenchFiles.Read(files);
         foreach (var mistake in mistakes)
             mistakesTo.WriteLine(mistake);
-        return bench is null ? null : new(files, bench, SqliteLedger.Open(data.Path, clock));
+        return bench is null ? null : new(data, clock, new(files, bench), SqliteLedger.Open(data.Path, clock));
     }
+
+    /// <summary>Sets one figure of a sheet, which makes its next revision.</summary>
+    /// <returns>The new revision, or why there is none.</returns>
+    public (int? Revision, string? Why) SetFigure(string sheet, int revision, FigureDraft draft, string by, string why)
+    {
+        lock (revising)
+        {
+            if (Bench.Newest(sheet) is not { } newest)
+                return (null, $"The shop has no figure sheet \"{sheet}\".");
+            if (newest.Revision != revision)
+                return (
+                    null,
+                    $"Somebody else changed this sheet: it is at revision {newest.Revision} now. Look at it again."
+                );
+            var day = DateOnly.FromDateTime(clock.GetLocalNow().Date);
+            var file = Files.First(f => f.Name == SheetFolder.NameOf(sheet));
+            var (next, mistakes) = SheetRevision.Set(file, draft, by, day, why);
+            return next is null ? (null, Said(mistakes)) : Put(newest, next);
+        }
+    }
+
+    private (int?, string?) Put(FigureSheet before, SourceText next)
+    {
+        var files = SheetShelf.With(Files, before, next);
+        var (bench, mistakes) = WorkbenchFiles.Read(files);
+        if (bench is null)
+            return (null, Said(mistakes));
+        SheetFolder.Put(data, before, next);
+        shelf = new(files, bench);
+        return (before.Revision + 1, null);
+    }
+
+    private static string Said(IReadOnlyList<Mistake> mistakes) =>
+        string.Join(" ", mistakes.Select(m => $"{m.Found}; right would be {m.Right}."));
+
+    private sealed record Shelf(IReadOnlyList<SourceText> Files, Workbench Bench);
 }

@@ -55,6 +55,20 @@ public partial class DocumentationTests
     }
 
     [Fact]
+    public void The_change_that_the_page_shows_can_stand_at_the_end_of_its_sheet()
+    {
+        var sheet = Source(Blocks(Pages[0], "toml").Single(b => b.Contains("[sheet]")));
+        var (read, mistakes) = Bench.Figures.FigureSheets.Read(
+            sheet with
+            {
+                Text = sheet.Text + "\n" + Assert.Single(Blocks(Pages[0], "toml changes")),
+            }
+        );
+        Assert.Empty(mistakes);
+        Assert.Equal(read!.Figures["chain.slack"].InSheet, Assert.Single(read.Changes).Now);
+    }
+
+    [Fact]
     public void Every_setting_geometry_and_fact_is_named_in_the_pages()
     {
         var settings = Bench.Book.CorrectionSettings.All.SelectMany(c => c.Value.Keys.Prepend(c.Key));
