@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Witnessmark.Calc;
+using Witnessmark.Campaigns;
 using Witnessmark.Judge;
 using Witnessmark.Serve;
 using Witnessmark.Verify;
@@ -9,6 +10,7 @@ Console.OutputEncoding = Encoding.UTF8;
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
     CalcCommand.Create(),
+    CampaignsCommand.Create(),
     JudgeCommand.Create(),
     ServeCommand.Create(),
     VerifyCommand.Create(),

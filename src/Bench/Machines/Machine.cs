@@ -8,6 +8,7 @@ namespace Witnessmark.Bench.Machines;
 /// <param name="Sheet">Id of its figure sheet.</param>
 /// <param name="LastDistanceKilometres">Last distance on record, or null.</param>
 /// <param name="LastDistanceOn">Day of that reading, or null.</param>
+/// <param name="Make">Make, or null; campaigns are looked up by it.</param>
 public sealed record Machine(
     string Id,
     string Name,
@@ -15,7 +16,8 @@ public sealed record Machine(
     int? Year,
     string Sheet,
     double? LastDistanceKilometres,
-    DateOnly? LastDistanceOn
+    DateOnly? LastDistanceOn,
+    string? Make = null
 );
 
 /// <summary>An instrument or tool of the shop.</summary>

@@ -37,7 +37,8 @@ internal static class WorkshopFile
             table.WholeOrNothing("year", 1885, 2100),
             table.Text("sheet"),
             distance?.In(UnitTable.Named("km")).Value,
-            table.DayOrNothing("last-distance-on")
+            table.DayOrNothing("last-distance-on"),
+            table.TextOrNothing("make")
         );
         if (distance is { Value: < 0 })
             table.Wrong("last-distance", $"\"{distance}\"", "zero or more");
