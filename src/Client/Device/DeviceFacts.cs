@@ -45,5 +45,6 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(StoreSpace))]
 [JsonSerializable(typeof(WorkbenchReply))]
 [JsonSerializable(typeof(TakenReply))]
+[JsonSerializable(typeof(CampaignsReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -18,7 +18,10 @@ public static class Server
             if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
                 return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
             if (demo)
+            {
+                DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
                 DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
+            }
             using var app = Build(shop, data, urls);
             app.Start();
             Console.WriteLine($"Data folder: {data.Path}");
