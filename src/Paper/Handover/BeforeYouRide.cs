@@ -4,9 +4,9 @@ using Witnessmark.Paper.Pdf;
 namespace Witnessmark.Paper.Handover;
 
 /// <summary>The cautions: what follows from this job's work, and who has the last word.</summary>
-internal static class BeforeYouRide
+public static class BeforeYouRide
 {
-    public static void Write(Pages pages, JobState state)
+    internal static void Write(Pages pages, JobState state)
     {
         var lines = Of(state).ToList();
         pages.Begin("Before you ride", 40);

@@ -5,9 +5,9 @@ using Witnessmark.Paper.Pdf;
 namespace Witnessmark.Paper.Handover;
 
 /// <summary>Recalls and bulletins: what was settled on this job, and what is still open. Says nothing where the job carries nothing.</summary>
-internal static class CampaignList
+public static class CampaignList
 {
-    public static void Write(Pages pages, JobState state)
+    internal static void Write(Pages pages, JobState state)
     {
         var lines = Of(state).ToList();
         if (lines.Count == 0)

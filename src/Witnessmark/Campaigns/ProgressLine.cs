@@ -5,7 +5,7 @@ using Witnessmark.Ledger.Campaigns;
 namespace Witnessmark.Campaigns;
 
 /// <summary>How far an import is and how long it still takes, in one line of a terminal; silent where errors go to a file.</summary>
-internal sealed class ProgressLine : IDisposable
+public sealed class ProgressLine : IDisposable
 {
     private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(200);
     private readonly Stopwatch since = Stopwatch.StartNew();
