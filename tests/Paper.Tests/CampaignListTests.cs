@@ -28,7 +28,10 @@ public class CampaignListTests
     public void Do_not_ride_is_said_before_the_ride_too()
     {
         var state = Job([Brake]);
-        Assert.Equal(("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true), Assert.Single(CampaignList.Of(state)));
+        Assert.Equal(
+            ("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true),
+            Assert.Single(CampaignList.Of(state))
+        );
         Assert.Contains(BeforeYouRide.Of(state), s => s.StartsWith("Do not ride it until") && s.Contains("26X-011"));
     }
 
@@ -36,7 +39,10 @@ public class CampaignListTests
     public void Not_looked_up_is_not_none()
     {
         Assert.Empty(CampaignList.Of(Job(null)));
-        Assert.Equal("None was found in the shop's lists when the machine arrived.", Assert.Single(CampaignList.Of(Job([]))).Line);
+        Assert.Equal(
+            "None was found in the shop's lists when the machine arrived.",
+            Assert.Single(CampaignList.Of(Job([]))).Line
+        );
         Assert.Equal(
             ["Done: 26X-004 (Ines Marlow)", "Others were not looked up when the machine arrived."],
             CampaignList.Of(Job(null, Settled("26X-004", CampaignOutcome.Done, null))).Select(l => l.Line)
@@ -44,7 +50,11 @@ public class CampaignListTests
     }
 
     private static JobState Job(IReadOnlyList<FoundCampaign>? found, params CampaignSettled[] settled) =>
-        FullJob.Released with { Arrival = FullJob.Released.Arrival! with { Campaigns = found }, CampaignsDone = settled };
+        FullJob.Released with
+        {
+            Arrival = FullJob.Released.Arrival! with { Campaigns = found },
+            CampaignsDone = settled,
+        };
 
     private static CampaignSettled Settled(string number, CampaignOutcome outcome, string? why) =>
         new(FullJob.Chain()[0], number, outcome, why);

@@ -58,7 +58,8 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, string Wh
             : (Concern.DoesNot, $"it is about another make, {campaign.Make}");
 
     private static (Concern, string) Model(Campaign campaign, AskedMachine machine) =>
-        NameKey.Of(campaign.Model) is not { Length: > 0 } model ? (Concern.MayConcern, "the list does not say which model")
+        NameKey.Of(campaign.Model) is not { Length: > 0 } model
+            ? (Concern.MayConcern, "the list does not say which model")
         : model == NameKey.Of(machine.Model) ? (Concern.Concerns, "")
         : (Concern.DoesNot, $"it is about another model, {campaign.Model}");
 
@@ -75,14 +76,14 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, string Wh
     {
         if (says.Vins.Count > 0)
             yield return machine.Vin is not { } vin ? (Concern.MayConcern, "the machine's VIN is not known")
-                : says.Vins.Any(v => VinRange.Read(v).Range!.Holds(vin))
-                    ? (Concern.Concerns, "its VIN is among those that are named")
-                : (Concern.DoesNot, "its VIN is not among those that are named");
+            : says.Vins.Any(v => VinRange.Read(v).Range!.Holds(vin))
+                ? (Concern.Concerns, "its VIN is among those that are named")
+            : (Concern.DoesNot, "its VIN is not among those that are named");
         if (says.BuiltFrom is null && says.BuiltTo is null)
             yield break;
         yield return machine.Built is not { } built ? (Concern.MayConcern, "the machine's day of building is not known")
-            : built >= (says.BuiltFrom ?? DateOnly.MinValue) && built <= (says.BuiltTo ?? DateOnly.MaxValue)
-                ? (Concern.Concerns, "it was built in the time that is named")
-            : (Concern.DoesNot, "it was not built in the time that is named");
+        : built >= (says.BuiltFrom ?? DateOnly.MinValue) && built <= (says.BuiltTo ?? DateOnly.MaxValue)
+            ? (Concern.Concerns, "it was built in the time that is named")
+        : (Concern.DoesNot, "it was not built in the time that is named");
     }
 }

@@ -32,7 +32,10 @@ public readonly ref struct RecallRow
         Span<Range> fields = stackalloc Range[RecallLayout.Newest + 2];
         var count = Split(line, fields);
         if (count is < RecallLayout.Oldest or > RecallLayout.Newest)
-            return (null, Says($"{(count > RecallLayout.Newest ? "more than 29" : count)} fields; 22 to 29 are allowed"));
+            return (
+                null,
+                Says($"{(count > RecallLayout.Newest ? "more than 29" : count)} fields; 22 to 29 are allowed")
+            );
         try
         {
             return (new RecallRow(line, fields[..count]).Campaign(), null);
@@ -66,7 +69,15 @@ public readonly ref struct RecallRow
         var make = Needed(MakeTxt, "MAKETXT");
         if (NameKey.Of(make).Length == 0)
             throw new UnreadableField("MAKETXT", make, "a name with a letter or a digit");
-        return new(CampaignSource.Public, Needed(CampNo, "CAMPNO"), make, Text(ModelTxt), Year(), Text(CompName), Says());
+        return new(
+            CampaignSource.Public,
+            Needed(CampNo, "CAMPNO"),
+            make,
+            Text(ModelTxt),
+            Year(),
+            Text(CompName),
+            Says()
+        );
     }
 
     private CampaignText Says() =>

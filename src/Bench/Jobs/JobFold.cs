@@ -1,5 +1,5 @@
-using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;

@@ -18,7 +18,13 @@ internal static class CampaignLookup
         List<ImportedList> lists = [];
         while (row.Read())
             lists.Add(
-                new((CampaignSource)row.GetInt32(0), row.GetString(1), row.GetString(2), row.GetInt64(3), row.GetInt64(4))
+                new(
+                    (CampaignSource)row.GetInt32(0),
+                    row.GetString(1),
+                    row.GetString(2),
+                    row.GetInt64(3),
+                    row.GetInt64(4)
+                )
             );
         return lists;
     }
@@ -88,5 +94,7 @@ internal static class CampaignLookup
         );
 
     private static DateOnly? Day(SqliteDataReader row, int column) =>
-        row.IsDBNull(column) ? null : DateOnly.ParseExact(row.GetString(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);
+        row.IsDBNull(column)
+            ? null
+            : DateOnly.ParseExact(row.GetString(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -89,8 +89,7 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
     public void Dispose()
     {
         foreach (
-            var statement in (Prepared[])
-                [findModel, addModel, respell, findCampaign, addCampaign, findSays, addSays]
+            var statement in (Prepared[])[findModel, addModel, respell, findCampaign, addCampaign, findSays, addSays]
         )
             statement.Dispose();
     }

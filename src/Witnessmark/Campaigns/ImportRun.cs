@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Bench.Toml;
 using Witnessmark.Calc;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Campaigns;

@@ -17,7 +17,9 @@ internal static class LookUpText
         output.WriteLine();
         output.WriteLine(Summary(answer));
         if (answer.Alike.Count > 0)
-            output.WriteLine($"Not looked in: {string.Join(", ", answer.Alike)}. Ask again with that name if the machine is one.");
+            output.WriteLine(
+                $"Not looked in: {string.Join(", ", answer.Alike)}. Ask again with that name if the machine is one."
+            );
     }
 
     /// <summary>The warnings of a campaign in capitals; empty when it has none.</summary>

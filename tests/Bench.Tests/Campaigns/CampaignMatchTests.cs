@@ -23,7 +23,15 @@ public class CampaignMatchTests
         foreach (var model in new[] { "FELL 640", "fell640", "Fell 640 R", "" })
         foreach (var year in new int?[] { 2024, 2023, null })
         foreach (var vins in new string[][] { [], [Range], [Below, Range], [OtherYear] })
-        foreach (var (from, to) in new (DateOnly?, DateOnly?)[] { (null, null), (Day, null), (null, Day), (Day.AddDays(1), Day.AddDays(9)) })
+        foreach (
+            var (from, to) in new (DateOnly?, DateOnly?)[]
+            {
+                (null, null),
+                (Day, null),
+                (null, Day),
+                (Day.AddDays(1), Day.AddDays(9)),
+            }
+        )
         foreach (var ownYear in new int?[] { 2024, null })
         foreach (var vin in new string?[] { null, Inside, Below })
         foreach (var built in new DateOnly?[] { null, Day, Day.AddDays(-1), Day.AddDays(1) })
@@ -59,7 +67,14 @@ public class CampaignMatchTests
             missing++;
         else if (campaign.Says.Vins.Count > 0)
             // the serial numbers as numbers; the kind without position 9
-            against += campaign.Says.Vins.Any(v => Serials(v).Any(s => s.Kind == Kind(machine.Vin!) && s.From <= Serial(machine.Vin!) && Serial(machine.Vin!) <= s.To)) ? 0 : 1;
+            against += campaign.Says.Vins.Any(v =>
+                Serials(v)
+                    .Any(s =>
+                        s.Kind == Kind(machine.Vin!) && s.From <= Serial(machine.Vin!) && Serial(machine.Vin!) <= s.To
+                    )
+            )
+                ? 0
+                : 1;
         if (campaign.Says is not { BuiltFrom: null, BuiltTo: null } && machine.Built is null)
             missing++;
         else if (campaign.Says.BuiltFrom > machine.Built || campaign.Says.BuiltTo < machine.Built)
@@ -90,9 +105,18 @@ public class CampaignMatchTests
     [Fact]
     public void The_own_list_can_say_that_it_concerns_and_why()
     {
-        var match = CampaignMatch.Of(Campaign(CampaignSource.Own, "Tarnmoor", "Fell 640", 2024, [Range], Day, Day), Machine() with { Built = Day });
+        var match = CampaignMatch.Of(
+            Campaign(CampaignSource.Own, "Tarnmoor", "Fell 640", 2024, [Range], Day, Day),
+            Machine() with
+            {
+                Built = Day,
+            }
+        );
         Assert.Equal(Concern.Concerns, match.Concern);
-        Assert.Equal("make, model and year fit, its VIN is among those that are named, it was built in the time that is named", match.Why);
+        Assert.Equal(
+            "make, model and year fit, its VIN is among those that are named, it was built in the time that is named",
+            match.Why
+        );
     }
 
     [Fact]
@@ -102,10 +126,20 @@ public class CampaignMatchTests
         [
             Named("A", new(2026, 1, 1)),
             Named("B", new(2026, 2, 1)),
-            Named("C", new(2026, 1, 1)) with { Source = CampaignSource.Own },
+            Named("C", new(2026, 1, 1)) with
+            {
+                Source = CampaignSource.Own,
+            },
             Loud(Named("D", new(2020, 1, 1)), park: true),
             Loud(Named("E", new(2019, 1, 1)), ride: true),
-            Loud(Named("F", new(2026, 1, 1)) with { Source = CampaignSource.Own, Says = Says([OtherYear], null, null) }, ride: true),
+            Loud(
+                Named("F", new(2026, 1, 1)) with
+                {
+                    Source = CampaignSource.Own,
+                    Says = Says([OtherYear], null, null),
+                },
+                ride: true
+            ),
         ];
         foreach (var order in new[] { campaigns, [.. campaigns.Reverse()] })
             Assert.Equal("EDCBAF", string.Concat(CampaignMatches.Of(order, Machine()).Select(m => m.Campaign.Number)));
@@ -145,14 +179,25 @@ public class CampaignMatchTests
             [
                 Named("26X-004", Day),
                 Named("26X-005", Day),
-                Named("26X-006", Day) with { Source = CampaignSource.Own },
-                Named("26X-007", Day) with { Source = CampaignSource.Own, Says = Says([OtherYear], null, null) },
+                Named("26X-006", Day) with
+                {
+                    Source = CampaignSource.Own,
+                },
+                Named("26X-007", Day) with
+                {
+                    Source = CampaignSource.Own,
+                    Says = Says([OtherYear], null, null),
+                },
             ],
             Machine()
         );
         Assert.Equal(["26X-006", "26X-005"], OpenCampaigns.Of(matches, ["26x 004"]).Select(m => m.Campaign.Number));
         Assert.Empty(OpenCampaigns.Of(matches, ["26X-004", "26X-005", "26X-006"]));
-        FoundCampaign[] found = [new("26X-004", "Tank", false, false, true), new("TW-31", "Switch", true, false, false)];
+        FoundCampaign[] found =
+        [
+            new("26X-004", "Tank", false, false, true),
+            new("TW-31", "Switch", true, false, false),
+        ];
         Assert.Equal(found[1], Assert.Single(OpenCampaigns.Of(found, ["26X004"])));
     }
 
@@ -184,7 +229,10 @@ public class CampaignMatchTests
     [Theory]
     [InlineData("GZ0FE64C0RH000499 to GZ0FE64C0RH000400", "the ends are swapped")]
     [InlineData("GZ0FE64C0RH000400 to GZ0FE64C0PH000499", "the two ends differ before their serial numbers")]
-    [InlineData("GZ0FE64C0RH00040 to GZ0FE64C0RH000499", "\"GZ0FE64C0RH00040\" has not 17 digits and capital letters without I, O and Q")]
+    [InlineData(
+        "GZ0FE64C0RH00040 to GZ0FE64C0RH000499",
+        "\"GZ0FE64C0RH00040\" has not 17 digits and capital letters without I, O and Q"
+    )]
     [InlineData("gz0fe64c0rh000400", "\"gz0fe64c0rh000400\" has not 17 digits and capital letters without I, O and Q")]
     [InlineData("A to B to C", "more than one \"to\"")]
     public void A_range_that_is_none(string text, string why) => Assert.Equal(why, VinRange.Read(text).Why);
@@ -204,7 +252,10 @@ public class CampaignMatchTests
     }
 
     private static Campaign Loud(Campaign campaign, bool ride = false, bool park = false) =>
-        campaign with { Says = campaign.Says with { DoNotRide = ride, ParkOutside = park } };
+        campaign with
+        {
+            Says = campaign.Says with { DoNotRide = ride, ParkOutside = park },
+        };
 
     private static Campaign Campaign(
         CampaignSource source,

@@ -29,7 +29,10 @@ public class OwnListFileTests
         var (campaigns, mistakes) = Read(List);
         Assert.Empty(mistakes);
         Assert.Equal([2023, 2024], campaigns.Select(c => c.Year));
-        Assert.All(campaigns, c => Assert.Equal((CampaignSource.Own, "TW-31", "Side stand switch"), (c.Source, c.Number, c.Component)));
+        Assert.All(
+            campaigns,
+            c => Assert.Equal((CampaignSource.Own, "TW-31", "Side stand switch"), (c.Source, c.Number, c.Component))
+        );
         var says = campaigns[0].Says;
         Assert.Equal((true, null), (says.DoNotRide, says.ParkOutside));
         Assert.Equal((new DateOnly(2024, 1, 15), new DateOnly(2024, 3, 29)), (says.BuiltFrom, says.BuiltTo));
@@ -37,7 +40,8 @@ public class OwnListFileTests
     }
 
     [Fact]
-    public void One_year_needs_no_end() => Assert.Equal(2023, Assert.Single(Read(List.Replace("year-to = 2024\n", "")).Campaigns).Year);
+    public void One_year_needs_no_end() =>
+        Assert.Equal(2023, Assert.Single(Read(List.Replace("year-to = 2024\n", "")).Campaigns).Year);
 
     [Theory]
     [InlineData("number = \"TW-31\"", "number = \"--\"", 2, 10, "\"--\"")]
@@ -49,17 +53,28 @@ public class OwnListFileTests
     [InlineData("GZ0FE64C8RH000499", "GZ0FE64C8RH000399", 11, 9, "the ends are swapped")]
     [InlineData("do-not-ride = true", "do-not-ride = \"yes\"", 14, 15, "the text \"yes\"")]
     [InlineData("remedy = \"Replace it.\"", "remedy = \"\"", 10, 10, "empty text")]
-    public void A_mistake_is_told_with_its_place_and_nothing_is_taken(string old, string now, int line, int column, string found)
+    public void A_mistake_is_told_with_its_place_and_nothing_is_taken(
+        string old,
+        string now,
+        int line,
+        int column,
+        string found
+    )
     {
         var (campaigns, mistakes) = Read(List.Replace(old, now));
         Assert.Empty(campaigns);
-        Assert.Contains(mistakes, m => (m.File, m.Line, m.Column) == ("own.toml", line, column) && m.Found.Contains(found));
+        Assert.Contains(
+            mistakes,
+            m => (m.File, m.Line, m.Column) == ("own.toml", line, column) && m.Found.Contains(found)
+        );
     }
 
     [Fact]
     public void The_same_campaign_twice_is_told_at_the_second()
     {
-        var (campaigns, mistakes) = Read(List + List.Replace("year-from = 2023", "year-from = 2024").Replace("Fell 640", "FELL-640"));
+        var (campaigns, mistakes) = Read(
+            List + List.Replace("year-from = 2023", "year-from = 2024").Replace("Fell 640", "FELL-640")
+        );
         Assert.Empty(campaigns);
         var mistake = Assert.Single(mistakes);
         Assert.Equal(16, mistake.Line);

@@ -53,8 +53,14 @@ public class RecallRowTests
     public void A_tab_at_the_end_is_no_further_field_but_text_behind_it_is()
     {
         Assert.Equal(true, Read(Encoding.UTF8.GetBytes(new RowText().Line() + "\t\r")).Says.ParkOutside);
-        Assert.Equal("more than 29 fields; 22 to 29 are allowed", Why(Encoding.UTF8.GetBytes(new RowText().Line() + "\tx")));
-        Assert.Equal("more than 29 fields; 22 to 29 are allowed", Why(Encoding.UTF8.GetBytes(new RowText().Line() + "\t\t")));
+        Assert.Equal(
+            "more than 29 fields; 22 to 29 are allowed",
+            Why(Encoding.UTF8.GetBytes(new RowText().Line() + "\tx"))
+        );
+        Assert.Equal(
+            "more than 29 fields; 22 to 29 are allowed",
+            Why(Encoding.UTF8.GetBytes(new RowText().Line() + "\t\t"))
+        );
     }
 
     [Theory]

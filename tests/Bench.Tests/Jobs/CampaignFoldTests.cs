@@ -22,7 +22,10 @@ public class CampaignFoldTests
         Assert.Equal([Tank, Brake], work.State.CampaignsOpen!);
         work.Writes(EntryKind.Campaign, EntryBody.Campaign("26x 004", CampaignOutcome.Done));
         Assert.Equal([Brake], work.State.CampaignsOpen!);
-        work.Writes(EntryKind.Campaign, EntryBody.Campaign("26X-011", CampaignOutcome.NotConcerned, "the maker says so"));
+        work.Writes(
+            EntryKind.Campaign,
+            EntryBody.Campaign("26X-011", CampaignOutcome.NotConcerned, "the maker says so")
+        );
         Assert.Empty(work.State.CampaignsOpen!);
         Assert.Equal(
             [("26x 004", CampaignOutcome.Done, null), ("26X-011", CampaignOutcome.NotConcerned, "the maker says so")],

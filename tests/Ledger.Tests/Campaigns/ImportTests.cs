@@ -16,12 +16,18 @@ public class ImportTests
         var totals = kept.Import(Row(), Row(), Row("26X-005"), "torn", "", Row(year: "99"));
         Assert.Equal(new(Rows: 5, New: 2, Updated: 0, Unchanged: 0, Duplicates: 1, SetAside: 2), totals);
         Assert.Equal(
-            [(4, "1 fields; 22 to 29 are allowed", "torn"), (6, "YEARTXT is \"99\"; allowed: a year from 1885 to 2100, or 9999 for unknown", Row(year: "99"))],
+            [
+                (4, "1 fields; 22 to 29 are allowed", "torn"),
+                (6, "YEARTXT is \"99\"; allowed: a year from 1885 to 2100, or 9999 for unknown", Row(year: "99")),
+            ],
             kept.Aside
         );
         totals = kept.Import(Row(defect: "It leaks more."), Row("26X-005"), Row("26X-006"));
         Assert.Equal(new(Rows: 3, New: 1, Updated: 1, Unchanged: 1, Duplicates: 0, SetAside: 0), totals);
-        Assert.Equal(["It leaks more.", "It leaks.", "It leaks."], kept.Store.Of(Fell).OrderBy(c => c.Number).Select(c => c.Says.Defect));
+        Assert.Equal(
+            ["It leaks more.", "It leaks.", "It leaks."],
+            kept.Store.Of(Fell).OrderBy(c => c.Number).Select(c => c.Says.Defect)
+        );
         Assert.Equal(["2"], kept.Query("SELECT CAST(count(*) AS TEXT) FROM says"));
     }
 
@@ -65,9 +71,18 @@ public class ImportTests
     [InlineData("Yes", "20250101", "No", "20260101", false)]
     [InlineData("No", "20250101", "No", "20260101", true)]
     [InlineData("No", "20260101", "No", "19010101", false)]
-    public void Of_rows_that_contradict_each_other_one_stays_whatever_their_order(string ride, string day, string otherRide, string otherDay, bool other)
+    public void Of_rows_that_contradict_each_other_one_stays_whatever_their_order(
+        string ride,
+        string day,
+        string otherRide,
+        string otherDay,
+        bool other
+    )
     {
-        var (one, two) = (Row(defect: "one", ride: ride, recorded: day), Row(defect: "two", ride: otherRide, recorded: otherDay));
+        var (one, two) = (
+            Row(defect: "one", ride: ride, recorded: day),
+            Row(defect: "two", ride: otherRide, recorded: otherDay)
+        );
         foreach (var rows in new[] { new[] { one, two }, [two, one], [two, one, two, one] })
         {
             using var kept = new Kept();
@@ -110,7 +125,10 @@ public class ImportTests
         chance.Shuffle(after);
         Assert.Equal(totals, two.Import(after));
         Assert.Equal(one.Dump(), two.Dump());
-        Assert.Equal(one.Query("SELECT hex(digest) FROM says ORDER BY 1"), two.Query("SELECT hex(digest) FROM says ORDER BY 1"));
+        Assert.Equal(
+            one.Query("SELECT hex(digest) FROM says ORDER BY 1"),
+            two.Query("SELECT hex(digest) FROM says ORDER BY 1")
+        );
     }
 
     [Fact]
@@ -163,7 +181,11 @@ public class ImportTests
     public void Byte_order_mark_line_ends_and_an_open_end_are_no_matter()
     {
         using var kept = new Kept();
-        byte[] file = [.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(Row("A") + "\r\n\r\n\n" + Row("B") + "\n" + Row("C"))];
+        byte[] file =
+        [
+            .. Encoding.UTF8.GetPreamble(),
+            .. Encoding.UTF8.GetBytes(Row("A") + "\r\n\r\n\n" + Row("B") + "\n" + Row("C")),
+        ];
         Assert.Equal(new(3, 3, 0, 0, 0, 0), kept.Import(file));
     }
 
@@ -187,7 +209,10 @@ public class ImportTests
         using var kept = new Kept();
         kept.Import(Row());
         kept.Sql("PRAGMA user_version = 2");
-        Assert.Contains("newer Witnessmark (form 2, this one knows up to 1)", Assert.Throws<LedgerUnavailable>(() => kept.Store).Message);
+        Assert.Contains(
+            "newer Witnessmark (form 2, this one knows up to 1)",
+            Assert.Throws<LedgerUnavailable>(() => kept.Store).Message
+        );
         Assert.Single(kept.Dump());
     }
 
@@ -216,8 +241,35 @@ public class ImportTests
             '\t',
             new[]
             {
-                record, number, make, model, year, "", part, "Works", "", "", "V", "", "", "MFR", "Works", recorded, "", "", "", defect,
-                "It burns.", "Replace it.", "", component, "", "", "", ride, "No",
+                record,
+                number,
+                make,
+                model,
+                year,
+                "",
+                part,
+                "Works",
+                "",
+                "",
+                "V",
+                "",
+                "",
+                "MFR",
+                "Works",
+                recorded,
+                "",
+                "",
+                "",
+                defect,
+                "It burns.",
+                "Replace it.",
+                "",
+                component,
+                "",
+                "",
+                "",
+                ride,
+                "No",
             }.Take(fields)
         );
 

@@ -11,10 +11,46 @@ internal sealed class InventedRecalls(int seed)
     private const int Windows1252 = 50;
     private const int Latin1 = 1000;
 
-    private static readonly string[] Makes = ["TARNMOOR", "Gritstone", "OX & LARCH", "Windlow", "Sedgeback", "Kelddale"];
-    private static readonly string[] Parts = ["FUEL TANK", "FRONT BRAKE:HOSE", "STEERING STEM", "WIRING LOOM", "SIDE STAND", "REAR WHEEL"];
-    private static readonly string[] Nouns = ["hose", "bolt", "clip", "seal", "lamp", "spoke", "lever", "pipe", "loom", "bracket"];
-    private static readonly string[] Verbs = ["may leak", "may come loose", "may crack", "may wear early", "was not tightened", "may chafe"];
+    private static readonly string[] Makes =
+    [
+        "TARNMOOR",
+        "Gritstone",
+        "OX & LARCH",
+        "Windlow",
+        "Sedgeback",
+        "Kelddale",
+    ];
+    private static readonly string[] Parts =
+    [
+        "FUEL TANK",
+        "FRONT BRAKE:HOSE",
+        "STEERING STEM",
+        "WIRING LOOM",
+        "SIDE STAND",
+        "REAR WHEEL",
+    ];
+    private static readonly string[] Nouns =
+    [
+        "hose",
+        "bolt",
+        "clip",
+        "seal",
+        "lamp",
+        "spoke",
+        "lever",
+        "pipe",
+        "loom",
+        "bracket",
+    ];
+    private static readonly string[] Verbs =
+    [
+        "may leak",
+        "may come loose",
+        "may crack",
+        "may wear early",
+        "was not tightened",
+        "may chafe",
+    ];
     private readonly Random chance = new(seed);
 
     /// <summary>Rows of campaigns with one to twenty models and years each, their long texts the same, one after the other.</summary>
@@ -70,9 +106,15 @@ internal sealed class InventedRecalls(int seed)
         ];
         var line = string.Join('\t', fields) + (chance.Next(4) == 0 ? "\r\n" : "\n");
         var encoding =
-            chance.Next(Latin1) == 0 ? (line = line.Replace("maker", "mak\u0081r \u00e9")) is var _ ? Encoding.Latin1 : null!
-            : chance.Next(Windows1252) == 0 ? (line = line.Replace("maker", "mak\u00e9r")) is var _ ? Encoding.Latin1 : null!
-            : Encoding.UTF8;
+            chance.Next(Latin1) == 0
+                ? (line = line.Replace("maker", "mak\u0081r \u00e9")) is var _
+                    ? Encoding.Latin1
+                    : null!
+                : chance.Next(Windows1252) == 0
+                    ? (line = line.Replace("maker", "mak\u00e9r")) is var _
+                        ? Encoding.Latin1
+                        : null!
+                    : Encoding.UTF8;
         return encoding.GetBytes(line);
     }
 
@@ -90,8 +132,14 @@ internal sealed class InventedRecalls(int seed)
     {
         var text = new StringBuilder();
         for (var i = chance.Next(least, most + 1); i > 0; i--)
-            text.Append(CultureInfo.InvariantCulture, $"On machines of lot {chance.Next(10_000)} the {Nouns[chance.Next(10)]} ")
-                .Append(CultureInfo.InvariantCulture, $"by the {Nouns[chance.Next(10)]} {Verbs[chance.Next(6)]}, the maker says. ");
+            text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"On machines of lot {chance.Next(10_000)} the {Nouns[chance.Next(10)]} "
+                )
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"by the {Nouns[chance.Next(10)]} {Verbs[chance.Next(6)]}, the maker says. "
+                );
         return text.ToString().TrimEnd();
     }
 }

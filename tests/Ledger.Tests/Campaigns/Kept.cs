@@ -15,7 +15,8 @@ internal sealed class Kept : IDisposable
 
     public CampaignStore Store => CampaignStore.Open(Folder);
 
-    public ImportTotals Import(params string[] lines) => Import(Encoding.Latin1.GetBytes(string.Concat(lines.Select(l => l + "\n"))));
+    public ImportTotals Import(params string[] lines) =>
+        Import(Encoding.Latin1.GetBytes(string.Concat(lines.Select(l => l + "\n"))));
 
     public ImportTotals Import(byte[] file, CancellationToken cancel = default, Action<ImportProgress>? progress = null)
     {
@@ -67,7 +68,9 @@ internal sealed class Kept : IDisposable
 
     private SqliteConnection Connection()
     {
-        var connection = new SqliteConnection($"Data Source={Path.Combine(Folder, CampaignStore.FileName)};Pooling=False");
+        var connection = new SqliteConnection(
+            $"Data Source={Path.Combine(Folder, CampaignStore.FileName)};Pooling=False"
+        );
         connection.Open();
         return connection;
     }

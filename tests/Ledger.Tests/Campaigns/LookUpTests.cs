@@ -22,7 +22,13 @@ public class LookUpTests
         using var file = new MemoryStream();
         new InventedRecalls(seed: 7).Write(file, 3000);
         kept.Import(file.ToArray());
-        kept.Import(Row(), Row("A", model: ""), Row("B", year: "9999"), Row("C", year: "2023"), Row("D", model: "FELL 640 R"));
+        kept.Import(
+            Row(),
+            Row("A", model: ""),
+            Row("B", year: "9999"),
+            Row("C", year: "2023"),
+            Row("D", model: "FELL 640 R")
+        );
         var all = Everything(file.ToArray());
         AskedMachine[] asked =
         [
@@ -33,10 +39,21 @@ public class LookUpTests
         ];
         foreach (var machine in asked)
             Assert.Equal(
-                CampaignMatches.Of(all, machine).Select(m => (m.Campaign.Number, m.Campaign.Year, m.Campaign.Component, m.Concern, m.Campaign.Says.Defect)),
-                CampaignMatches.Of(kept.Store.Of(machine), machine).Select(m => (m.Campaign.Number, m.Campaign.Year, m.Campaign.Component, m.Concern, m.Campaign.Says.Defect))
+                CampaignMatches
+                    .Of(all, machine)
+                    .Select(m =>
+                        (m.Campaign.Number, m.Campaign.Year, m.Campaign.Component, m.Concern, m.Campaign.Says.Defect)
+                    ),
+                CampaignMatches
+                    .Of(kept.Store.Of(machine), machine)
+                    .Select(m =>
+                        (m.Campaign.Number, m.Campaign.Year, m.Campaign.Component, m.Concern, m.Campaign.Says.Defect)
+                    )
             );
-        Assert.Equal(["26X-004", "A", "B"], kept.Store.Of(asked[0]).Select(c => c.Number).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["26X-004", "A", "B"],
+            kept.Store.Of(asked[0]).Select(c => c.Number).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -50,7 +67,21 @@ public class LookUpTests
             "Fell 640",
             2024,
             "Switch",
-            new("Works", "W-1", new(2024, 1, 2), null, new(2026, 5, 6), 7, "d", "c\nc", "r", "n", true, null, ["GZ0FE64C8RH000412", "GZ0FE64C8RH000400 to GZ0FE64C8RH000409"])
+            new(
+                "Works",
+                "W-1",
+                new(2024, 1, 2),
+                null,
+                new(2026, 5, 6),
+                7,
+                "d",
+                "c\nc",
+                "r",
+                "n",
+                true,
+                null,
+                ["GZ0FE64C8RH000412", "GZ0FE64C8RH000400 to GZ0FE64C8RH000409"]
+            )
         );
         Assert.Equal(new(1, 1, 0, 0, 0, 0), kept.Store.ImportOwn([campaign], "own.toml", Kept.Noon));
         Assert.Equal(new(1, 0, 0, 1, 0, 0), kept.Store.ImportOwn([campaign], "own.toml", Kept.Noon));
@@ -65,7 +96,14 @@ public class LookUpTests
     public void Models_whose_names_begin_alike_are_named_and_not_looked_in()
     {
         using var kept = new Kept();
-        kept.Import(Row(), Row(model: "FELL 640 R"), Row(model: "FELL"), Row(model: "FELL 64X"), Row(make: "OTHER", model: "FELL 640 S"), Row(model: ""));
+        kept.Import(
+            Row(),
+            Row(model: "FELL 640 R"),
+            Row(model: "FELL"),
+            Row(model: "FELL 64X"),
+            Row(make: "OTHER", model: "FELL 640 S"),
+            Row(model: "")
+        );
         Assert.Equal(["FELL", "FELL 640 R"], kept.Store.Alike(new("Tarnmoor", "Fell 640", 2024)));
     }
 
@@ -88,9 +126,20 @@ public class LookUpTests
     private static IReadOnlyList<Campaign> Everything(byte[] file)
     {
         List<Campaign> all = [];
-        foreach (var line in System.Text.Encoding.Latin1.GetString(file).Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        foreach (
+            var line in System.Text.Encoding.Latin1.GetString(file).Split('\n', StringSplitOptions.RemoveEmptyEntries)
+        )
             all.Add(RecallRow.Read(System.Text.Encoding.Latin1.GetBytes(line)).Campaign!);
-        foreach (var row in new[] { Row(), Row("A", model: ""), Row("B", year: "9999"), Row("C", year: "2023"), Row("D", model: "FELL 640 R") })
+        foreach (
+            var row in new[]
+            {
+                Row(),
+                Row("A", model: ""),
+                Row("B", year: "9999"),
+                Row("C", year: "2023"),
+                Row("D", model: "FELL 640 R"),
+            }
+        )
             all.Add(RecallRow.Read(System.Text.Encoding.Latin1.GetBytes(row)).Campaign!);
         return [.. all.DistinctBy(c => (c.Number, NameKey.Of(c.Make), NameKey.Of(c.Model), c.Year, c.Component))];
     }

@@ -23,7 +23,10 @@ public sealed partial class CampaignsCommandTests : IDisposable
         foreach (var example in examples)
         {
             var words = Word().Matches(example.Groups[1].Value).Select(w => w.Value.Trim('"'));
-            var ended = RealProgram.Run("", [.. words.Select(w => w is "data" or "aside.tsv" || File.Exists(In(w)) ? In(w) : w)]);
+            var ended = RealProgram.Run(
+                "",
+                [.. words.Select(w => w is "data" or "aside.tsv" || File.Exists(In(w)) ? In(w) : w)]
+            );
             Assert.Equal((0, ""), (ended.ExitCode, ended.Errors));
             Assert.StartsWith(example.Groups[2].Value, ended.Output.ReplaceLineEndings("\n"));
         }
@@ -41,14 +44,41 @@ public sealed partial class CampaignsCommandTests : IDisposable
     [Fact]
     public void Totals_and_answers_as_JSON()
     {
-        var totals = Json(RealProgram.Run("", "campaigns", "import", Path.Combine(Demo, "recalls.tsv"), "--data", folder.Path, "--json"));
-        Assert.Equal((5, 5, 0), (totals.GetProperty("rows").GetInt32(), totals.GetProperty("new").GetInt32(), totals.GetProperty("setAside").GetInt32()));
+        var totals = Json(
+            RealProgram.Run(
+                "",
+                "campaigns",
+                "import",
+                Path.Combine(Demo, "recalls.tsv"),
+                "--data",
+                folder.Path,
+                "--json"
+            )
+        );
+        Assert.Equal(
+            (5, 5, 0),
+            (
+                totals.GetProperty("rows").GetInt32(),
+                totals.GetProperty("new").GetInt32(),
+                totals.GetProperty("setAside").GetInt32()
+            )
+        );
         RealProgram.Run("", "campaigns", "import", Path.Combine(Demo, "bulletins.toml"), "--data", folder.Path);
         var answer = Json(For("--year", "2024", "--vin", "GZ0FE64C8RH000412", "--json"));
         Assert.True(answer.GetProperty("lookedUp").GetBoolean());
         Assert.Equal(
-            ["26X-011 may-concern True False", "26X-004 may-concern False True", "TW-31 concerns  ", "24X-090 may-concern False False"],
-            answer.GetProperty("campaigns").EnumerateArray().Select(c => $"{c.GetProperty("number")} {c.GetProperty("outcome")} {c.GetProperty("doNotRide")} {c.GetProperty("parkOutside")}")
+            [
+                "26X-011 may-concern True False",
+                "26X-004 may-concern False True",
+                "TW-31 concerns  ",
+                "24X-090 may-concern False False",
+            ],
+            answer
+                .GetProperty("campaigns")
+                .EnumerateArray()
+                .Select(c =>
+                    $"{c.GetProperty("number")} {c.GetProperty("outcome")} {c.GetProperty("doNotRide")} {c.GetProperty("parkOutside")}"
+                )
         );
         Assert.Equal("FELL 640 R", answer.GetProperty("alike")[0].GetString());
     }
@@ -92,7 +122,16 @@ public sealed partial class CampaignsCommandTests : IDisposable
     {
         byte[] torn = [(byte)'x', 0xe9, (byte)'\t', (byte)'y'];
         File.WriteAllBytes(In("list.tsv"), [.. File.ReadAllBytes(Path.Combine(Demo, "recalls.tsv")), .. torn]);
-        var ended = RealProgram.Run("", "campaigns", "import", In("list.tsv"), "--data", In("data"), "--set-aside", In("aside.tsv"));
+        var ended = RealProgram.Run(
+            "",
+            "campaigns",
+            "import",
+            In("list.tsv"),
+            "--data",
+            In("data"),
+            "--set-aside",
+            In("aside.tsv")
+        );
         Assert.Equal(0, ended.ExitCode);
         Assert.Contains("1 set aside", ended.Output);
         Assert.Equal("line 6: 2 fields; 22 to 29 are allowed", ended.Errors.Trim());
@@ -118,7 +157,16 @@ public sealed partial class CampaignsCommandTests : IDisposable
     public void The_list_itself_is_never_written_over()
     {
         File.Copy(Path.Combine(Demo, "recalls.tsv"), In("list.tsv"));
-        var ended = RealProgram.Run("", "campaigns", "import", In("list.tsv"), "--data", In("data"), "--set-aside", In("list.tsv"));
+        var ended = RealProgram.Run(
+            "",
+            "campaigns",
+            "import",
+            In("list.tsv"),
+            "--data",
+            In("data"),
+            "--set-aside",
+            In("list.tsv")
+        );
         Assert.Equal(2, ended.ExitCode);
         Assert.Equal(File.ReadAllBytes(Path.Combine(Demo, "recalls.tsv")), File.ReadAllBytes(In("list.tsv")));
     }
@@ -135,7 +183,10 @@ public sealed partial class CampaignsCommandTests : IDisposable
     {
         using var shop = RunningShop.Serve(folder.Path); // the demo takes its campaigns in
         var answer = await shop.Get("/api/campaigns?make=tarnmoor&model=fell%20640&year=2024&vin=GZ0FE64C8RH000412");
-        Assert.Equal(["26X-011", "26X-004", "TW-31", "24X-090"], answer.GetProperty("campaigns").EnumerateArray().Select(c => c.GetProperty("number").GetString()));
+        Assert.Equal(
+            ["26X-011", "26X-004", "TW-31", "24X-090"],
+            answer.GetProperty("campaigns").EnumerateArray().Select(c => c.GetProperty("number").GetString())
+        );
         Assert.Equal("may-concern", answer.GetProperty("campaigns")[0].GetProperty("outcome").GetString());
         var unknownYear = await shop.Get("/api/campaigns?make=tarnmoor&model=fell%20640");
         Assert.True(unknownYear.GetProperty("campaigns").GetArrayLength() > 4);
@@ -144,7 +195,8 @@ public sealed partial class CampaignsCommandTests : IDisposable
         Assert.Contains("model:", await wrong.Content.ReadAsStringAsync());
     }
 
-    private static string Guide => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "campaigns.md")).ReplaceLineEndings("\n");
+    private static string Guide =>
+        File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "campaigns.md")).ReplaceLineEndings("\n");
 
     private string In(string name) => Path.Combine(folder.Path, name);
 
@@ -152,7 +204,10 @@ public sealed partial class CampaignsCommandTests : IDisposable
         RealProgram.Run(
             "",
             [
-                "campaigns", "for", "--data", folder.Path,
+                "campaigns",
+                "for",
+                "--data",
+                folder.Path,
                 .. question.Contains("--make") ? [] : new[] { "--make", "TARN-MOOR" },
                 .. question.Contains("--model") ? [] : new[] { "--model", "fell640" },
                 .. question,
@@ -161,7 +216,10 @@ public sealed partial class CampaignsCommandTests : IDisposable
 
     private static JsonElement Json(RealProgram.Ended ended) => JsonDocument.Parse(ended.Output).RootElement;
 
-    [GeneratedRegex("^```console\n\\$ witnessmark ([^\n]*)\n(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(
+        "^```console\n\\$ witnessmark ([^\n]*)\n(.*?)^```",
+        RegexOptions.Multiline | RegexOptions.Singleline
+    )]
     private static partial Regex Console();
 
     [GeneratedRegex("\"[^\"]*\"|[^ ]+")]
