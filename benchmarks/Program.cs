@@ -8,7 +8,10 @@ switch (args)
     case ["order"]:
         OrderTimes.Print();
         return 0;
+    case ["campaigns"]:
+        CampaignTimes.Print();
+        return 0;
     default:
-        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order");
+        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order|campaigns");
         return 2;
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Witnessmark.Book;
 using Witnessmark.Calc;
+using Witnessmark.Campaigns;
 using Witnessmark.Judge;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
@@ -12,6 +13,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
 {
     BookCommand.Create(),
     CalcCommand.Create(),
+    CampaignsCommand.Create(),
     JudgeCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),

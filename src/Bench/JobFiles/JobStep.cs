@@ -1,5 +1,6 @@
 using System.Globalization;
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
@@ -9,9 +10,15 @@ using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.JobFiles;
 
-/// <summary>One step of a job file: what was read, corrected, marked, left or noted at one point, or the release.</summary>
+/// <summary>One step of a job file: what was read, corrected, marked, left or noted at one point, a campaign that is settled, or the release.</summary>
 internal sealed class JobStep
 {
+    private static readonly Dictionary<string, CampaignOutcome> Outcomes = new()
+    {
+        [EntryBody.CampaignDone] = CampaignOutcome.Done,
+        [EntryBody.CampaignNotConcerned] = CampaignOutcome.NotConcerned,
+    };
+
     private readonly TomlTable table;
     private readonly Point point;
     private readonly Workbench bench;
@@ -37,6 +44,11 @@ internal sealed class JobStep
     {
         if (table.TextOrNothing("release") is { } name)
             drafts.Add(EntryKind.Release, EntryBody.Release(name));
+        else if (table.TextOrNothing("campaign") is { } number)
+            drafts.Add(
+                EntryKind.Campaign,
+                EntryBody.Campaign(number, table.OneOf("outcome", Outcomes), table.TextOrNothing("why"))
+            );
         else if (table.Has("point") || !table.Has("note"))
             AtPoint(table, plan, bench, machine, sheet, day, drafts);
         else if (table.TextOrNothing("note") is { } words)

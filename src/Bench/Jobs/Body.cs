@@ -23,6 +23,16 @@ internal readonly struct Body(JsonElement element)
             ? whole
             : throw Missing(name, "a whole number");
 
+    public bool Truth(string name) =>
+        Find(name)?.ValueKind switch
+        {
+            JsonValueKind.True => true,
+            JsonValueKind.False => false,
+            _ => throw Missing(name, "true or false"),
+        };
+
+    public bool Has(string name) => Find(name) is not null;
+
     public IReadOnlyList<string> Texts(string name) =>
         Find(name) is { ValueKind: JsonValueKind.Array } found
         && found.EnumerateArray().All(e => e.ValueKind == JsonValueKind.String)

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
@@ -18,7 +19,8 @@ public sealed record ArrivalFact(
     int Revision,
     string Purpose,
     IReadOnlyList<(string Point, string Why)> Points,
-    string? Promised
+    string? Promised,
+    IReadOnlyList<FoundCampaign>? Campaigns
 ) : Fact(Entry);
 
 /// <summary>Something was read.</summary>
@@ -44,6 +46,9 @@ public sealed record NoteFact(Entry Entry, string Text) : Fact(Entry);
 
 /// <summary>An entry was taken back.</summary>
 public sealed record StrikeFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>A campaign was settled.</summary>
+public sealed record CampaignFact(Entry Entry, string Number, CampaignOutcome Outcome, string? Why) : Fact(Entry);
 
 /// <summary>The job was signed.</summary>
 public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
@@ -83,6 +88,12 @@ public static class Facts
             EntryKind.Note => new NoteFact(entry, body.Text("text")) { Point = body.TextOrNone("point") ?? "" },
             EntryKind.Strike when entry.Strikes is not null => new StrikeFact(entry, body.Text("why")),
             EntryKind.Strike => throw new NotUnderstood("a strike that names no entry"),
+            EntryKind.Campaign => new CampaignFact(
+                entry,
+                body.Text("number"),
+                Outcome(body.Text("outcome")),
+                body.TextOrNone("why")
+            ),
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };
@@ -95,8 +106,26 @@ public static class Facts
             body.Whole("revision"),
             body.Text("purpose"),
             [.. body.Objects("points").Select(p => (p.Text("point"), p.Text("why")))],
-            body.TextOrNone("promised")
+            body.TextOrNone("promised"),
+            body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null
         );
+
+    private static FoundCampaign Found(Body body) =>
+        new(
+            body.Text("number"),
+            body.Text("component"),
+            body.Truth("certain"),
+            body.Truth("doNotRide"),
+            body.Truth("parkOutside")
+        );
+
+    private static CampaignOutcome Outcome(string word) =>
+        word switch
+        {
+            EntryBody.CampaignDone => CampaignOutcome.Done,
+            EntryBody.CampaignNotConcerned => CampaignOutcome.NotConcerned,
+            _ => throw new NotUnderstood($"outcome: \"{word}\" is neither done nor not-concerned"),
+        };
 
     private static CorrectionFact Correction(Entry entry, Body body)
     {

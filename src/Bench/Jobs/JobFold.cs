@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Record;
 
@@ -32,8 +33,19 @@ public static class JobFold
         var holds = Holds.Of(points, opening.UnknownPoints);
         var release = ReleaseFold.Of(facts, live, holds);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
-        return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered);
+        return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
+        {
+            CampaignsDone = Settled(live),
+        };
     }
+
+    private static IReadOnlyList<CampaignSettled> Settled(IReadOnlyList<Fact> live) =>
+        [
+            .. live.OfType<CampaignFact>()
+                .GroupBy(f => NameKey.Of(f.Number))
+                .Select(same => same.Last())
+                .Select(f => new CampaignSettled(f.Entry, f.Number, f.Outcome, f.Why)),
+        ];
 
     private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, string)> notUnderstood)
     {

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Judging;
@@ -27,19 +28,30 @@ public sealed record JobState(
     IReadOnlyList<Entry> Entries
 )
 {
+    /// <summary>Campaigns that were settled on this job, each number once, as it was settled last.</summary>
+    public IReadOnlyList<CampaignSettled> CampaignsDone { get; init; } = [];
+
+    /// <summary>Campaigns that were found at arrival and are not settled; null when none were looked up then.</summary>
+    public IReadOnlyList<FoundCampaign>? CampaignsOpen =>
+        Arrival?.Campaigns is { } found ? OpenCampaigns.Of(found, CampaignsDone.Select(c => c.Number)) : null;
+
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
 }
 
-/// <summary>How the job began.</summary>
+/// <summary>How the job began. Its campaigns are null when they were not looked up.</summary>
 public sealed record Arrival(
     Machine Machine,
     FigureSheet Sheet,
     string Purpose,
     string? Promised,
     string At,
-    string By
+    string By,
+    IReadOnlyList<FoundCampaign>? Campaigns = null
 );
+
+/// <summary>A campaign that was settled.</summary>
+public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome Outcome, string? Why);
 
 /// <summary>One point of the job.</summary>
 /// <param name="Point">From the bench book.</param>

@@ -19,7 +19,15 @@ internal sealed record Opening(
         if (bench.Sheet(fact.Sheet, fact.Revision) is not { } sheet)
             return (null, $"revision {fact.Revision} of the figure sheet \"{fact.Sheet}\" is not known here");
         var known = fact.Points.DistinctBy(p => p.Point).Where(p => bench.Book.Points.ContainsKey(p.Point));
-        var arrival = new Arrival(machine, sheet, fact.Purpose, fact.Promised, fact.Entry.At, fact.Entry.By);
+        var arrival = new Arrival(
+            machine,
+            sheet,
+            fact.Purpose,
+            fact.Promised,
+            fact.Entry.At,
+            fact.Entry.By,
+            fact.Campaigns
+        );
         return (
             new(
                 arrival,

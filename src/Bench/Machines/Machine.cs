@@ -9,6 +9,7 @@ namespace Witnessmark.Bench.Machines;
 /// <param name="LastDistanceKilometres">Last distance on record, or null.</param>
 /// <param name="LastDistanceOn">Day of that reading, or null.</param>
 /// <param name="Traits">Where it is built otherwise than its sheet says: <c>winch</c> = "true"; null: nowhere.</param>
+/// <param name="Make">Make, or null; campaigns are looked up by it.</param>
 public sealed record Machine(
     string Id,
     string Name,
@@ -17,7 +18,8 @@ public sealed record Machine(
     string Sheet,
     double? LastDistanceKilometres,
     DateOnly? LastDistanceOn,
-    IReadOnlyDictionary<string, string>? Traits = null
+    IReadOnlyDictionary<string, string>? Traits = null,
+    string? Make = null
 );
 
 /// <summary>An instrument or tool of the shop.</summary>

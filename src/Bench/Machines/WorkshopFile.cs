@@ -39,7 +39,8 @@ internal static class WorkshopFile
             table.Text("sheet"),
             distance?.In(UnitTable.Named("km")).Value,
             table.DayOrNothing("last-distance-on"),
-            MachineFacts.ReadTraits(table.TableOrNothing("facts"))
+            MachineFacts.ReadTraits(table.TableOrNothing("facts")),
+            table.TextOrNothing("make")
         );
         if (distance is { Value: < 0 })
             table.Wrong("last-distance", $"\"{distance}\"", "zero or more");

@@ -41,7 +41,7 @@ public sealed record Entry(
 /// <summary>The kinds of entries and what their bodies hold.</summary>
 public static class EntryKind
 {
-    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?}</c>: opens the job.</summary>
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}]}</c>: opens the job; without campaigns they were not looked up.</summary>
     public const string Arrival = "arrival";
 
     /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
@@ -61,6 +61,9 @@ public static class EntryKind
 
     /// <summary><c>{why}</c>, with <see cref="Entry.Strikes"/> set.</summary>
     public const string Strike = "strike";
+
+    /// <summary><c>{number, outcome: "done"|"not-concerned", why?}</c>: a campaign that is settled.</summary>
+    public const string Campaign = "campaign";
 
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";

@@ -1,19 +1,24 @@
 using System.Text.Json;
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Campaigns;
 
 namespace Witnessmark.Bench.Record;
 
 /// <summary>Builds the body of each kind of entry. Measured values are the text that was typed, never a number.</summary>
 public static class EntryBody
 {
-    /// <summary>Opens a job: which machine, judged by which sheet in which revision, for what, with which points.</summary>
+    internal const string CampaignDone = "done";
+    internal const string CampaignNotConcerned = "not-concerned";
+
+    /// <summary>Opens a job: which machine, judged by which sheet in which revision, for what, with which points; campaigns null when they were not looked up.</summary>
     public static JsonElement Arrival(
         string machine,
         string sheet,
         int revision,
         string purpose,
         IEnumerable<PlannedPoint> points,
-        string? promised = null
+        string? promised = null,
+        IReadOnlyList<FoundCampaign>? campaigns = null
     ) =>
         Object(json =>
         {
@@ -26,6 +31,8 @@ public static class EntryBody
                 Write(json, planned);
             json.WriteEndArray();
             Optional(json, "promised", promised);
+            if (campaigns is not null)
+                Write(json, campaigns);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>
@@ -77,6 +84,14 @@ public static class EntryBody
     /// <summary>Why an entry is taken back; which one stands in the entry's field <c>strikes</c>.</summary>
     public static JsonElement Strike(string why) => Of(("why", why));
 
+    /// <summary>A campaign that is settled.</summary>
+    public static JsonElement Campaign(string number, CampaignOutcome outcome, string? why = null) =>
+        Of(
+            ("number", number),
+            ("outcome", outcome == CampaignOutcome.Done ? CampaignDone : CampaignNotConcerned),
+            ("why", why)
+        );
+
     /// <summary>The signature that no hold is left.</summary>
     public static JsonElement Release(string name) => Of(("name", name));
 
@@ -118,5 +133,21 @@ public static class EntryBody
         json.WriteString("point", planned.Point);
         json.WriteString("why", planned.Why);
         json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, IReadOnlyList<FoundCampaign> campaigns)
+    {
+        json.WriteStartArray("campaigns");
+        foreach (var campaign in campaigns)
+        {
+            json.WriteStartObject();
+            json.WriteString("number", campaign.Number);
+            json.WriteString("component", campaign.Component);
+            json.WriteBoolean("certain", campaign.Certain);
+            json.WriteBoolean("doNotRide", campaign.DoNotRide);
+            json.WriteBoolean("parkOutside", campaign.ParkOutside);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 }

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 
@@ -14,6 +15,8 @@ internal static class EntryWords
             MarkFact mark => $"{Title(mark, points)}: marked",
             LeftFact left => $"{Title(left, points)}: left as it is, {left.Why}",
             NoteFact note => $"note “{note.Text}”",
+            CampaignFact campaign =>
+                $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? "done" : "does not concern it")}",
             ReleaseFact release => $"released by {release.Name}",
             _ => entry.Kind,
         };

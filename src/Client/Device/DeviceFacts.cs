@@ -47,5 +47,6 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(TakenReply))]
 [JsonSerializable(typeof(RefusedReply))]
 [JsonSerializable(typeof(FigureRequest))]
+[JsonSerializable(typeof(CampaignsReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -78,6 +78,17 @@ internal sealed class Shop(HttpClient http)
         }
     }
 
+    /// <summary>What the shop's lists say of a machine.</summary>
+    public async Task<CampaignsReply> Campaigns(string make, string model, int? year, string vin) =>
+        Read(
+            await Text(() =>
+                http.GetAsync(
+                    $"api/campaigns?make={Uri.EscapeDataString(make)}&model={Uri.EscapeDataString(model)}&year={year}&vin={Uri.EscapeDataString(vin)}"
+                )
+            ),
+            DeviceJson.Default.CampaignsReply
+        );
+
     private static byte[] Batch(string device, IReadOnlyList<Entry> entries)
     {
         var buffer = new ArrayBufferWriter<byte>();

@@ -4,9 +4,9 @@ using Witnessmark.Paper.Pdf;
 namespace Witnessmark.Paper.Handover;
 
 /// <summary>The cautions: what follows from this job's work, and who has the last word.</summary>
-internal static class BeforeYouRide
+public static class BeforeYouRide
 {
-    public static void Write(Pages pages, JobState state)
+    internal static void Write(Pages pages, JobState state)
     {
         var lines = Of(state).ToList();
         pages.Begin("Before you ride", 40);
@@ -24,6 +24,10 @@ internal static class BeforeYouRide
     {
         if (!SheetHead.Released(state))
             yield return "Do not ride it: it has not been released.";
+        foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.DoNotRide).Select(c => c.Number).Distinct())
+            yield return $"Do not ride it until the maker has spoken on campaign {campaign}: its notice says so.";
+        foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.ParkOutside).Select(c => c.Number).Distinct())
+            yield return $"Park it outside, away from buildings, until campaign {campaign} is settled: its notice says so.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
         // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.

@@ -35,6 +35,7 @@ public static class HandoverSheet
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);
         SaidLists.Write(pages, state);
+        CampaignList.Write(pages, state);
         BeforeYouRide.Write(pages, state);
         SheetEnd.Write(pages, state, LogBookFile.Head(state, bench));
     }

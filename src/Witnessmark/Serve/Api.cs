@@ -15,6 +15,7 @@ public static class Api
         api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put);
         api.MapGet("/entries", EntriesEndpoint.Get);
         api.MapPost("/entries", EntriesEndpoint.Post);
+        api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));

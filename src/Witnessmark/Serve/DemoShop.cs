@@ -1,6 +1,8 @@
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Ledger;
+using Witnessmark.Ledger.Campaigns;
 
 namespace Witnessmark.Serve;
 
@@ -18,6 +20,21 @@ public static class DemoShop
         Copy(Path.Combine(program, "book"), data.In("book"));
         Copy(Path.Combine(program, "demo", "sheets"), data.In("sheets"));
         File.Copy(Path.Combine(program, "demo", "shop.toml"), data.In("shop.toml"));
+    }
+
+    /// <summary>Takes the invented campaigns in when no list ever was.</summary>
+    public static void FirstCampaigns(DataFolder data, string program, TimeProvider clock)
+    {
+        if (CampaignStore.OpenIfThere(data.Path) is not null)
+            return;
+        const string list = "recalls.tsv";
+        const string own = "bulletins.toml";
+        var folder = Path.Combine(program, "demo", "campaigns");
+        var store = CampaignStore.Open(data.Path);
+        using (var file = File.OpenRead(Path.Combine(folder, list)))
+            store.ImportPublic(file, list, clock.GetUtcNow(), _ => { });
+        var (campaigns, _) = OwnListFile.Read(new(own, File.ReadAllText(Path.Combine(folder, own))));
+        store.ImportOwn(campaigns, own, clock.GetUtcNow());
     }
 
     /// <summary>Opens a job for the shop's first machine when nothing has ever been entered.</summary>

@@ -18,8 +18,11 @@ public static class Server
             if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
                 return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
             if (demo)
+            {
+                DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
                 DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
-            using var app = Build(shop, urls);
+            }
+            using var app = Build(shop, data, urls);
             app.Start();
             Console.WriteLine($"Data folder: {data.Path}");
             Console.WriteLine($"Open {string.Join(" or ", app.Urls)} in a browser. Ctrl+C stops.");
@@ -38,7 +41,7 @@ public static class Server
         return ExitCode.Malformed;
     }
 
-    private static WebApplication Build(ServedShop shop, string urls)
+    private static WebApplication Build(ServedShop shop, DataFolder data, string urls)
     {
         // the pages lie beside the program, wherever it is started from
         var builder = WebApplication.CreateBuilder(
@@ -51,7 +54,7 @@ public static class Server
             server.AddServerHeader = false;
         });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger);
+        builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
         var app = builder.Build();
         app.UseResponseHeaders();
         app.UsePlainFailures();

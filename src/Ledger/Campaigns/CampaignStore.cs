@@ -1,0 +1,138 @@
+using System.Data.Common;
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+using Witnessmark.Bench.Campaigns;
+using Witnessmark.Ledger.Sqlite;
+
+namespace Witnessmark.Ledger.Campaigns;
+
+/// <summary>
+/// The campaigns that a shop knows of, in an SQLite file of their own: they can be imported anew at any time, the ledger cannot.
+/// An import is one transaction: a cancelled or broken one leaves everything as it was.
+/// </summary>
+/// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
+public sealed class CampaignStore
+{
+    /// <summary>Name of the file in the data folder.</summary>
+    public const string FileName = "campaigns.db";
+
+    private readonly string connectionText;
+
+    private CampaignStore(string folder) =>
+        connectionText = new SqliteConnectionStringBuilder
+        {
+            DataSource = Path.Combine(folder, FileName),
+            ForeignKeys = false, // the writer gives the numbers itself
+            Pooling = false,
+        }.ConnectionString;
+
+    /// <summary>Opens the store in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
+    public static CampaignStore Open(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        var store = new CampaignStore(folder);
+        store.Do(connection =>
+        {
+            SqliteLedger.Demand(connection.ServerVersion);
+            CampaignSchema.Demand(CampaignSchema.Version(connection)); // before anything is changed
+            CampaignSchema.Run(connection, "PRAGMA journal_mode = WAL");
+            CampaignSchema.BringUpToDate(connection);
+            return true;
+        });
+        return store;
+    }
+
+    /// <summary>The store in a data folder, or null when nothing was ever imported there.</summary>
+    public static CampaignStore? OpenIfThere(string folder) =>
+        File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
+
+    /// <summary>Imports the regulator's public file.</summary>
+    /// <param name="file">From its beginning; its length is asked for the progress.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="at">Now.</param>
+    /// <param name="aside">Gets every row that cannot be read.</param>
+    /// <param name="progress">Called every few thousand rows.</param>
+    /// <param name="cancel">Stops it and leaves everything as it was.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public ImportTotals ImportPublic(
+        Stream file,
+        string name,
+        DateTimeOffset at,
+        RowAsideTaker aside,
+        Action<ImportProgress>? progress = null,
+        CancellationToken cancel = default
+    ) =>
+        Import(
+            CampaignSource.Public,
+            name,
+            at,
+            writer => PublicRows.Write(file, writer, aside, progress ?? (_ => { }), cancel)
+        );
+
+    /// <summary>Imports the shop's own list.</summary>
+    public ImportTotals ImportOwn(IReadOnlyList<Campaign> campaigns, string name, DateTimeOffset at) =>
+        Import(
+            CampaignSource.Own,
+            name,
+            at,
+            writer =>
+            {
+                foreach (var campaign in campaigns)
+                    writer.Write(campaign);
+                return writer.Finish(campaigns.Count, 0);
+            }
+        );
+
+    /// <summary>What was imported: of each file the last time. Empty: nothing can be looked up.</summary>
+    public IReadOnlyList<ImportedList> Lists() => Do(CampaignLookup.Lists);
+
+    /// <summary>The records of a machine's make, model and year, and those that do not say model or year.</summary>
+    public IReadOnlyList<Campaign> Of(AskedMachine machine) => Do(c => CampaignLookup.Of(c, machine));
+
+    /// <summary>Models of that make whose names begin as the machine's, or are its beginning: perhaps the same machine, called otherwise.</summary>
+    public IReadOnlyList<string> Alike(AskedMachine machine) => Do(c => CampaignLookup.Alike(c, machine));
+
+    private ImportTotals Import(
+        CampaignSource source,
+        string name,
+        DateTimeOffset at,
+        Func<CampaignWriter, ImportTotals> write
+    ) =>
+        Do(connection =>
+        {
+            CampaignSchema.Run(connection, "PRAGMA cache_size = -49152; PRAGMA synchronous = FULL");
+            using var transaction = connection.BeginTransaction();
+            using var begin = new Prepared(
+                connection,
+                transaction,
+                "INSERT INTO import (source, file, at, rows, set_aside) VALUES ($1, $2, $3, 0, 0) RETURNING run",
+                3
+            );
+            var run = begin.Number((int)source, name, at.UtcDateTime.ToString("O", CultureInfo.InvariantCulture));
+            using var writer = new CampaignWriter(connection, transaction, run!.Value);
+            var totals = write(writer);
+            using var end = new Prepared(
+                connection,
+                transaction,
+                "UPDATE import SET rows = $2, set_aside = $3 WHERE run = $1",
+                3
+            );
+            end.Change(run, totals.Rows, totals.SetAside);
+            transaction.Commit();
+            return totals;
+        });
+
+    private T Do<T>(Func<SqliteConnection, T> work)
+    {
+        try
+        {
+            using var connection = new SqliteConnection(connectionText);
+            connection.Open();
+            return work(connection);
+        }
+        catch (DbException broken)
+        {
+            throw new LedgerUnavailable($"{connectionText}: {broken.Message}", broken);
+        }
+    }
+}

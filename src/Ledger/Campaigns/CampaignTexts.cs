@@ -1,0 +1,141 @@
+using Microsoft.Data.Sqlite;
+using Witnessmark.Bench.Campaigns;
+
+namespace Witnessmark.Ledger.Campaigns;
+
+/// <summary>Gives models, campaigns and texts their numbers within one import, and keeps each of them once.</summary>
+internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransaction transaction) : IDisposable
+{
+    private const int MostSpellings = 20_000;
+    private readonly Dictionary<(string Make, string Model), long> models = [];
+    private readonly SaysDigest digest = new();
+    private (Campaign Campaign, long Id)? lastCampaign;
+    private (CampaignText Says, long Id)? lastSays;
+
+    private readonly Prepared findModel = new(
+        connection,
+        transaction,
+        "SELECT id, make, model FROM model WHERE make_key = $1 AND model_key = $2",
+        2
+    );
+    private readonly Prepared addModel = new(
+        connection,
+        transaction,
+        "INSERT INTO model (make_key, model_key, make, model) VALUES ($1, $2, $3, $4) RETURNING id",
+        4
+    );
+    private readonly Prepared respell = new(
+        connection,
+        transaction,
+        "UPDATE model SET make = $2, model = $3 WHERE id = $1",
+        3
+    );
+    private readonly Prepared findCampaign = new(
+        connection,
+        transaction,
+        "SELECT id FROM campaign WHERE number = $1 AND component = $2 AND source = $3",
+        3
+    );
+    private readonly Prepared addCampaign = new(
+        connection,
+        transaction,
+        "INSERT INTO campaign (number, component, source) VALUES ($1, $2, $3) RETURNING id",
+        3
+    );
+    private readonly Prepared findSays = new(connection, transaction, "SELECT id FROM says WHERE digest = $1", 1);
+    private readonly Prepared addSays = new(
+        connection,
+        transaction,
+        """
+        INSERT INTO says (digest, maker, makers_number, built_from, built_to, recorded, affected, defect, consequence,
+            remedy, notes, do_not_ride, park_outside, vins)
+        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14) RETURNING id
+        """,
+        14
+    );
+
+    /// <summary>Number of the model; of several spellings the first in the order of their signs is kept, whichever came first.</summary>
+    public long Model(string make, string model)
+    {
+        if (models.TryGetValue((make, model), out var known))
+            return known;
+        if (models.Count >= MostSpellings)
+            models.Clear();
+        return models[(make, model)] = ModelInStore(make, model);
+    }
+
+    /// <summary>Number of the campaign: its number, component and source.</summary>
+    public long Campaign(Campaign campaign)
+    {
+        if (lastCampaign is { } last && IsSame(last.Campaign, campaign))
+            return last.Id;
+        object[] key = [campaign.Number, campaign.Component, (int)campaign.Source];
+        var id = findCampaign.Number(key) ?? addCampaign.Number(key)!.Value;
+        lastCampaign = (campaign, id);
+        return id;
+    }
+
+    /// <summary>Number of what it says.</summary>
+    public long Says(CampaignText says)
+    {
+        if (lastSays is { } last && last.Says == says)
+            return last.Id;
+        var key = digest.Of(says);
+        var id = findSays.Number([key]) ?? Add(key, says);
+        lastSays = (says, id);
+        return id;
+    }
+
+    public void Dispose()
+    {
+        foreach (
+            var statement in (Prepared[])[findModel, addModel, respell, findCampaign, addCampaign, findSays, addSays]
+        )
+            statement.Dispose();
+    }
+
+    private static bool IsSame(Campaign a, Campaign b) =>
+        a.Number == b.Number && a.Component == b.Component && a.Source == b.Source;
+
+    private long ModelInStore(string make, string model)
+    {
+        var (makeKey, modelKey) = (NameKey.Of(make), NameKey.Of(model));
+        using (var found = findModel.Rows(makeKey, modelKey))
+        {
+            if (found.Read())
+            {
+                var (id, kept) = (found.GetInt64(0), (found.GetString(1), found.GetString(2)));
+                found.Close();
+                if (IsBefore((make, model), kept))
+                    respell.Change(id, make, model);
+                return id;
+            }
+        }
+        return addModel.Number(makeKey, modelKey, make, model)!.Value;
+    }
+
+    private static bool IsBefore((string Make, string Model) a, (string Make, string Model) b) =>
+        string.CompareOrdinal(a.Make, b.Make) is var order && order != 0
+            ? order < 0
+            : string.CompareOrdinal(a.Model, b.Model) < 0;
+
+    private long Add(byte[] key, CampaignText says) =>
+        addSays
+            .Number(
+                key,
+                says.Maker,
+                says.MakersNumber,
+                SaysDigest.Day(says.BuiltFrom),
+                SaysDigest.Day(says.BuiltTo),
+                SaysDigest.Day(says.Recorded),
+                says.Affected,
+                says.Defect,
+                says.Consequence,
+                says.Remedy,
+                says.Notes,
+                says.DoNotRide,
+                says.ParkOutside,
+                SaysDigest.Vins(says)
+            )!
+            .Value;
+}

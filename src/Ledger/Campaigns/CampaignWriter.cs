@@ -1,0 +1,116 @@
+using Microsoft.Data.Sqlite;
+using Witnessmark.Bench.Campaigns;
+
+namespace Witnessmark.Ledger.Campaigns;
+
+/// <summary>
+/// Writes the records of one import. A record is there once, whatever the order of the rows: when two rows of one file say
+/// different things of the same record, the louder one stays ("do not ride", then "park outside"), then the one recorded later,
+/// then the one whose digest is greater.
+/// </summary>
+internal sealed class CampaignWriter(SqliteConnection connection, SqliteTransaction transaction, long run) : IDisposable
+{
+    private readonly CampaignTexts texts = new(connection, transaction);
+    private long added;
+    private long updated;
+    private long unchanged;
+    private long duplicates;
+    private bool leftOver;
+
+    private readonly Prepared add = new(
+        connection,
+        transaction,
+        "INSERT OR IGNORE INTO concern (model, year, campaign, says, run) VALUES ($1, $2, $3, $4, $5)",
+        5
+    );
+    private readonly Prepared find = new(
+        connection,
+        transaction,
+        "SELECT says, run, before FROM concern WHERE model = $1 AND year = $2 AND campaign = $3",
+        3
+    );
+    private readonly Prepared change = new(
+        connection,
+        transaction,
+        "UPDATE concern SET says = $4, run = $5, before = $6 WHERE model = $1 AND year = $2 AND campaign = $3",
+        6
+    );
+    private readonly Prepared rank = new(
+        connection,
+        transaction,
+        """
+        SELECT id FROM says WHERE id IN ($1, $2)
+        ORDER BY do_not_ride IS 1 DESC, park_outside IS 1 DESC, recorded DESC, digest DESC LIMIT 1
+        """,
+        2
+    );
+
+    public void Write(Campaign campaign)
+    {
+        var key = new Key(
+            texts.Model(campaign.Make, campaign.Model),
+            campaign.Year ?? CampaignSchema.UnknownYear,
+            texts.Campaign(campaign)
+        );
+        var says = texts.Says(campaign.Says);
+        if (add.Change(key.Model, key.Year, key.Campaign, says, run) > 0)
+            added++;
+        else
+            Again(key, says);
+    }
+
+    /// <summary>Closes the import's own books: texts that nothing says any more go.</summary>
+    public ImportTotals Finish(long rows, long setAside)
+    {
+        if (leftOver)
+            CampaignSchema.Run(connection, "DELETE FROM says WHERE id NOT IN (SELECT says FROM concern)");
+        return new(rows, added, updated, unchanged, duplicates, setAside);
+    }
+
+    public void Dispose()
+    {
+        foreach (var statement in (Prepared[])[add, find, change, rank])
+            statement.Dispose();
+        texts.Dispose();
+    }
+
+    private void Again(Key key, long says)
+    {
+        var (said, lastRun, before) = Find(key);
+        if (lastRun != run)
+        {
+            change.Change(key.Model, key.Year, key.Campaign, says, run, said);
+            Count(says == said, +1);
+            leftOver |= says != said;
+            return;
+        }
+        duplicates++;
+        if (says == said)
+            return;
+        leftOver = true; // one of the two
+        if (rank.Number(says, said) != says)
+            return;
+        change.Change(key.Model, key.Year, key.Campaign, says, run, before);
+        if (before is null)
+            return; // new in this import, whatever it says
+        Count(said == before, -1);
+        Count(says == before, +1);
+    }
+
+    private void Count(bool same, int by)
+    {
+        if (same)
+            unchanged += by;
+        else
+            updated += by;
+    }
+
+    private (long Says, long Run, long? Before) Find(Key key)
+    {
+        using var row = find.Rows(key.Model, key.Year, key.Campaign);
+        row.Read();
+        return (row.GetInt64(0), row.GetInt64(1), row.IsDBNull(2) ? null : row.GetInt64(2));
+    }
+
+    private readonly record struct Key(long Model, int Year, long Campaign);
+}

@@ -1,0 +1,41 @@
+using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Pdf;
+
+namespace Witnessmark.Paper.Handover;
+
+/// <summary>Recalls and bulletins: what was settled on this job, and what is still open. Says nothing where the job carries nothing.</summary>
+public static class CampaignList
+{
+    internal static void Write(Pages pages, JobState state)
+    {
+        var lines = Of(state).ToList();
+        if (lines.Count == 0)
+            return;
+        pages.Begin("Recalls and bulletins", 20);
+        foreach (var (line, loud) in lines)
+            pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
+        pages.End();
+    }
+
+    /// <summary>The sentences in order, the open ones first, and whether they are loud.</summary>
+    public static IEnumerable<(string Line, bool Loud)> Of(JobState state)
+    {
+        foreach (var open in state.CampaignsOpen ?? [])
+            yield return (Open(open), open.DoNotRide || open.ParkOutside);
+        foreach (var settled in state.CampaignsDone)
+            yield return (Settled(settled), false);
+        if (state.Arrival?.Campaigns is { Count: 0 })
+            yield return ("None was found in the shop's lists when the machine arrived.", false);
+        else if (state.CampaignsDone.Count > 0 && state.Arrival is { Campaigns: null })
+            yield return ("Others were not looked up when the machine arrived.", false);
+    }
+
+    private static string Open(FoundCampaign campaign) =>
+        $"Open: {(campaign.DoNotRide ? "DO NOT RIDE. " : "")}{(campaign.ParkOutside ? "PARK OUTSIDE. " : "")}{campaign.Number}, {campaign.Component}: "
+        + (campaign.Certain ? "it concerns this machine." : "it may concern this machine, check with the maker.");
+
+    private static string Settled(CampaignSettled settled) =>
+        $"{(settled.Outcome == CampaignOutcome.Done ? "Done" : "Does not concern this machine")}: {settled.Number}"
+        + $"{(settled.Why is { Length: > 0 } why ? $", {why}" : "")} ({settled.Entry.By})";
+}

@@ -1,0 +1,98 @@
+using Witnessmark.Bench.Campaigns;
+using Witnessmark.Ledger;
+using Witnessmark.Ledger.Campaigns;
+
+namespace Witnessmark.Campaigns;
+
+/// <summary>What the shop's lists say of one machine, on the command line and over HTTP alike.</summary>
+/// <param name="LookedUp">Whether there is any list to look in. False is not "no campaign".</param>
+/// <param name="Machine">The machine that was asked about.</param>
+/// <param name="Lists">The lists that were looked in.</param>
+/// <param name="Campaigns">The matches, loud ones first.</param>
+/// <param name="Alike">Models of that make with names that begin alike, not looked in.</param>
+internal sealed record CampaignAnswer(
+    bool LookedUp,
+    AskedMachine Machine,
+    IReadOnlyList<AnsweredList> Lists,
+    IReadOnlyList<AnsweredCampaign> Campaigns,
+    IReadOnlyList<string> Alike
+)
+{
+    /// <summary>Looks in the lists of a data folder.</summary>
+    /// <exception cref="LedgerUnavailable">They cannot be read.</exception>
+    public static CampaignAnswer Of(AskedMachine machine, string folder)
+    {
+        var store = CampaignStore.OpenIfThere(folder);
+        var lists = store?.Lists() ?? [];
+        return store is null || lists.Count == 0
+            ? new(false, machine, [], [], [])
+            : new(
+                true,
+                machine,
+                [.. lists.Select(AnsweredList.Of)],
+                [.. CampaignMatches.Of(store.Of(machine), machine).Select(AnsweredCampaign.Of)],
+                store.Alike(machine)
+            );
+    }
+}
+
+/// <summary>One list that was looked in.</summary>
+internal sealed record AnsweredList(string Source, string File, string At, long Rows, long SetAside)
+{
+    public static AnsweredList Of(ImportedList list) =>
+        new(CampaignWords.Of(list.Source), list.File, list.At, list.Rows, list.SetAside);
+}
+
+/// <summary>One match.</summary>
+internal sealed record AnsweredCampaign(
+    string Number,
+    string Make,
+    string Model,
+    int? Year,
+    string Component,
+    string Source,
+    string Outcome,
+    string Why,
+    bool? DoNotRide,
+    bool? ParkOutside,
+    string Maker,
+    string MakersNumber,
+    DateOnly? Recorded,
+    DateOnly? BuiltFrom,
+    DateOnly? BuiltTo,
+    int? Affected,
+    IReadOnlyList<string> Vins,
+    string Defect,
+    string Consequence,
+    string Remedy,
+    string Notes
+)
+{
+    public static AnsweredCampaign Of(CampaignMatch match)
+    {
+        var (campaign, says) = (match.Campaign, match.Campaign.Says);
+        return new(
+            campaign.Number,
+            campaign.Make,
+            campaign.Model,
+            campaign.Year,
+            campaign.Component,
+            CampaignWords.Of(campaign.Source),
+            CampaignWords.Of(match.Concern),
+            match.Why,
+            says.DoNotRide,
+            says.ParkOutside,
+            says.Maker,
+            says.MakersNumber,
+            says.Recorded,
+            says.BuiltFrom,
+            says.BuiltTo,
+            says.Affected,
+            says.Vins,
+            says.Defect,
+            says.Consequence,
+            says.Remedy,
+            says.Notes
+        );
+    }
+}

@@ -1,0 +1,74 @@
+using System.CommandLine;
+
+namespace Witnessmark.Campaigns;
+
+/// <summary><c>witnessmark campaigns</c>: recalls and bulletins.</summary>
+internal static class CampaignsCommand
+{
+    /// <summary>The command with its sub-commands.</summary>
+    public static Command Create() =>
+        new("campaigns", "Recalls and bulletins: import lists, look a machine up.") { Import(), For() };
+
+    private static Option<string> Data() =>
+        new("--data") { Description = "data folder of the shop", DefaultValueFactory = _ => "data" };
+
+    private static Option<bool> Json() => new("--json") { Description = "the answer as JSON" };
+
+    private static Command Import()
+    {
+        var file = new Argument<string>("FILE")
+        {
+            Description = "the public list as unpacked text, or the shop's own list (.toml)",
+        };
+        var aside = new Option<string?>("--set-aside")
+        {
+            Description = "file for the rows that cannot be read: line, reason, row",
+        };
+        var (data, json) = (Data(), Json());
+        var import = new Command("import", "Take a list in. Ctrl+C leaves everything as it was.")
+        {
+            file,
+            data,
+            aside,
+            json,
+        };
+        import.SetAction(
+            (parsed, cancel) =>
+                // on a thread of its own, so that Ctrl+C is heard at once
+                Task.Run(
+                    () =>
+                        new ImportRun(
+                            parsed.GetRequiredValue(file),
+                            parsed.GetRequiredValue(data),
+                            parsed.GetValue(aside),
+                            parsed.GetValue(json)
+                        ).Run(cancel),
+                    CancellationToken.None
+                )
+        );
+        return import;
+    }
+
+    private static Command For()
+    {
+        var make = new Option<string>("--make") { Description = "make", Required = true };
+        var model = new Option<string>("--model") { Description = "model", Required = true };
+        var year = new Option<string>("--year") { Description = "model year", Required = true };
+        var vin = new Option<string?>("--vin") { Description = "VIN, all 17 signs" };
+        var built = new Option<string?>("--built") { Description = "day of building, such as 2024-03-31" };
+        var (data, json) = (Data(), Json());
+        var look = new Command("for", "Look a machine up in the lists.") { make, model, year, vin, built, data, json };
+        look.SetAction(parsed =>
+        {
+            var (machine, why) = AskedMachineText.Read(
+                parsed.GetValue(make),
+                parsed.GetValue(model),
+                parsed.GetValue(year),
+                parsed.GetValue(vin),
+                parsed.GetValue(built)
+            );
+            return LookUp.Run(machine, why, parsed.GetRequiredValue(data), parsed.GetValue(json));
+        });
+        return look;
+    }
+}
