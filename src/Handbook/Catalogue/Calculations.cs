@@ -43,6 +43,11 @@ public static class Calculations
         VinContract.Calculation,
         // BenchOrder
         BenchOrderContract.Calculation,
+        // Sound
+        ToneContract.Calculation,
+        BeltTensionContract.Calculation,
+        IdleSpeedContract.Calculation,
+        IdleChangeContract.Calculation,
     ];
 
     private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);
