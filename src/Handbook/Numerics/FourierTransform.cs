@@ -36,12 +36,12 @@ public static class FourierTransform
         {
             var turns = Turns(half, sign);
             for (var start = 0; start < x.Length; start += 2 * half)
-                for (var k = 0; k < half; k++)
-                {
-                    var odd = turns[k] * x[start + half + k];
-                    x[start + half + k] = x[start + k] - odd;
-                    x[start + k] += odd;
-                }
+            for (var k = 0; k < half; k++)
+            {
+                var odd = turns[k] * x[start + half + k];
+                x[start + half + k] = x[start + k] - odd;
+                x[start + k] += odd;
+            }
         }
     }
 

@@ -52,11 +52,15 @@ internal sealed class PitchSearch(double rate, double lowest, double highest)
         var weighted = agreed.Sum(a => a.Frequency * a.Stretch.Energy) / agreed.Sum(a => a.Stretch.Energy);
         if (Followed(sum, rate / weighted) is not { } period)
             return null;
-        var scatter = Scatter(agreed);
         return new(
             rate / period.Shift,
             Math.Min(1, period.Likeness),
-            Math.Max(scatter, period.Error * rate / (period.Shift * period.Shift))
+            Math.Max(Scatter(agreed), period.Error * rate / (period.Shift * period.Shift)),
+            sum.KeyMaxima()
+                .TakeWhile(p => p.Shift < 0.75 * period.Shift)
+                .Select(p => p.Likeness)
+                .DefaultIfEmpty(0)
+                .Max()
         );
     }
 
@@ -121,4 +125,5 @@ internal sealed class PitchSearch(double rate, double lowest, double highest)
 /// <param name="Hertz">Its frequency.</param>
 /// <param name="Clarity">Likeness of the sound one period later.</param>
 /// <param name="Deviation">One standard deviation of the frequency, hertz.</param>
-internal sealed record Pitch(double Hertz, double Clarity, double Deviation);
+/// <param name="Rival">Likeness at the best shorter shift.</param>
+internal sealed record Pitch(double Hertz, double Clarity, double Deviation, double Rival);

@@ -5,6 +5,9 @@ namespace Witnessmark.Handbook.Sound;
 /// <param name="Quiet">Without hum.</param>
 internal sealed record Pitches(Pitch? AsIs, IReadOnlyList<Quiet> Quiet)
 {
+    /// <summary>In a shorter recording the lines of the hum are so wide that the tone would go with them, seconds.</summary>
+    private const double HumSeconds = 1;
+
     /// <summary>All pitches found.</summary>
     public IEnumerable<Pitch> All => Quiet.Select(q => q.Pitch).Prepend(AsIs).OfType<Pitch>();
 
@@ -22,6 +25,8 @@ internal sealed record Pitches(Pitch? AsIs, IReadOnlyList<Quiet> Quiet)
 
         Quiet Without(double hum)
         {
+            if (recording.Seconds < HumSeconds)
+                return new(hum, 0, null);
             var quiet = band.Without(hum);
             return new(hum, energy > 0 ? 1 - quiet.Energy / energy : 0, search.In(quiet.Samples()));
         }
@@ -34,11 +39,20 @@ internal sealed record Pitches(Pitch? AsIs, IReadOnlyList<Quiet> Quiet)
 /// <param name="Pitch">What is heard then.</param>
 internal sealed record Quiet(double Hum, double HumShare, Pitch? Pitch)
 {
+    /// <summary>Where no more than a tenth of the sound is left, its traces are no proof of a tone.</summary>
+    private const double AllHum = 0.9;
+
     /// <summary>Whether a pitch lies within so many hertz of a multiple of the hum.</summary>
     public bool IsHum(Pitch pitch, double within) =>
         Math.Abs(pitch.Hertz - Hum * Math.Max(1, Math.Round(pitch.Hertz / Hum))) < within;
 
+    /// <summary>Whether a pitch may be no more than what the hum and a higher tone have in common.</summary>
+    public bool IsCoincidence(Pitch pitch, double share) =>
+        pitch.Hertz <= Hum * (1 + share)
+        && Math.Abs(Hum / (pitch.Hertz * Math.Round(Hum / pitch.Hertz)) - 1) <= share
+        && pitch.Rival > pitch.Clarity / 2;
+
     /// <summary>Whether the pitch is still there without the hum.</summary>
     public bool Confirms(Pitch pitch, double share) =>
-        Pitch is { } heard && Math.Abs(heard.Hertz / pitch.Hertz - 1) <= share;
+        HumShare < AllHum && Pitch is { } heard && Math.Abs(heard.Hertz / pitch.Hertz - 1) <= share;
 }

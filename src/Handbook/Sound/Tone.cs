@@ -13,7 +13,7 @@ namespace Witnessmark.Handbook.Sound;
 /// <para><b>Source.</b> McLeod and Wyvill, "A Smarter Way to Find Pitch", Proc. International Computer Music Conference 2005. Stretches,
 /// following, the treatment of hum and the thresholds: own, set by the study in docs/handbook/tone.md.</para>
 /// <para><b>Valid when</b> one thing sounds at a time and the recording holds six periods of the lowest pitch looked for, 0.1 s to 30 s.
-/// A tone within 1 Hz of a multiple of the mains frequency, which nothing tells from hum, is refused.</para>
+/// Below 1 s hum is not taken out. A tone within 1 Hz of a multiple of the mains frequency, which nothing tells from hum, is refused.</para>
 /// </remarks>
 public static class Tone
 {
@@ -80,7 +80,7 @@ public static class Tone
     private static Answer<Heard> Among(Pitches pitches, bool humKnown)
     {
         var loudest = pitches.Quiet.MaxBy(q => q.HumShare)!;
-        var fromQuiet = humKnown || loudest.HumShare > LoudHum;
+        var fromQuiet = loudest.HumShare > LoudHum;
         var pitch = fromQuiet ? loudest.Pitch : pitches.AsIs;
         if (pitch is null || pitch.Deviation > MostDeviation * pitch.Hertz)
             return Refuse(
@@ -90,7 +90,13 @@ public static class Tone
         if (pitches.Quiet.Any(q => q.IsHum(pitch, NearHum) && !q.Confirms(pitch, ExactlySamePitch)))
             return Refuse("The tone cannot be told from mains hum: record away from lamps, chargers and mains leads.");
         // A tone and a hum together repeat only after some periods of both: such a lower pitch is neither.
-        if (!humKnown && pitches.All.Any(other => Disagrees(other, pitch, pitches)))
+        if (
+            !humKnown
+            && (
+                pitches.All.Any(other => Disagrees(other, pitch, pitches))
+                || (fromQuiet && loudest.IsCoincidence(pitch, SamePitch))
+            )
+        )
             return Refuse(
                 "Two tones are in the recording and nothing tells which is meant: say which range to expect, "
                     + "or give the mains frequency when the other one is hum."

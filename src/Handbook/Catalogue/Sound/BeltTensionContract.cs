@@ -29,10 +29,6 @@ internal static class BeltTensionContract
             [Pitch, FreeSpan, Mass],
             [new("tension", "N", "of the belt at rest")],
             given =>
-                new Gives().With(
-                    "tension",
-                    BeltTension.Of(given.Of(Pitch), given.Of(FreeSpan), given.Of(Mass)),
-                    "N"
-                )
+                new Gives().With("tension", BeltTension.Of(given.Of(Pitch), given.Of(FreeSpan), given.Of(Mass)), "N")
         );
 }
