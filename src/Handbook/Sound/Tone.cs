@@ -35,6 +35,9 @@ public static class Tone
     /// <summary>Share of the energy on the lines of the hum above which they are taken out.</summary>
     private const double LoudHum = 0.03;
 
+    /// <summary>Share above which the rest is no more than traces of the hum.</summary>
+    private const double AllHum = 0.97;
+
     // Hertz from a multiple of the mains frequency within which a tone may be hum.
     private const double NearHum = 1;
 
@@ -82,13 +85,15 @@ public static class Tone
         var loudest = pitches.Quiet.MaxBy(q => q.HumShare)!;
         var fromQuiet = loudest.HumShare > LoudHum;
         var pitch = fromQuiet ? loudest.Pitch : pitches.AsIs;
+        if (loudest.HumShare > AllHum)
+            return Hum();
         if (pitch is null || pitch.Deviation > MostDeviation * pitch.Hertz)
             return Refuse(
                 "No clear tone: nothing repeats evenly through the recording. Come closer, keep other noise away, pluck again, "
                     + "or say which range of frequencies to expect."
             );
         if (pitches.Quiet.Any(q => q.IsHum(pitch, NearHum) && !q.Confirms(pitch, ExactlySamePitch)))
-            return Refuse("The tone cannot be told from mains hum: record away from lamps, chargers and mains leads.");
+            return Hum();
         // A tone and a hum together repeat only after some periods of both: such a lower pitch is neither.
         if (
             !humKnown
@@ -112,6 +117,9 @@ public static class Tone
     private static bool Disagrees(Pitch other, Pitch pitch, Pitches pitches) =>
         Math.Abs(other.Hertz / pitch.Hertz - 1) > SamePitch
         && (other.Hertz > pitch.Hertz / 1.2 || pitches.Quiet.Any(q => q.IsHum(other, NearHum)));
+
+    private static Answer<Heard> Hum() =>
+        Refuse("The tone cannot be told from mains hum: record away from lamps, chargers and mains leads.");
 
     private static Answer<Heard> Refuse(string because) => Answer<Heard>.Refuse("noClearTone", because);
 }
