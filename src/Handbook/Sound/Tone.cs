@@ -36,7 +36,7 @@ public static class Tone
     private const double LoudHum = 0.03;
 
     /// <summary>Share above which the rest is no more than traces of the hum.</summary>
-    private const double AllHum = 0.97;
+    private const double AllHum = 0.85;
 
     // Hertz from a multiple of the mains frequency within which a tone may be hum.
     private const double NearHum = 1;
