@@ -9,6 +9,8 @@ using Witnessmark.Sheets;
 using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
+if (Ask.WithOptions(args))
+    return Ask.Run(args[1], args[2..]);
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
     BookCommand.Create(),

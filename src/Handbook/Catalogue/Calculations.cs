@@ -75,6 +75,11 @@ public static class Calculations
         ServiceDueContract.Calculation,
         // BenchOrder
         BenchOrderContract.Calculation,
+        // Sound
+        ToneContract.Calculation,
+        BeltTensionContract.Calculation,
+        IdleSpeedContract.Calculation,
+        IdleChangeContract.Calculation,
     ];
 
     private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);

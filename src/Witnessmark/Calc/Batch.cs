@@ -74,7 +74,9 @@ public static class Batch
         {
             var given = new Given(line, "", Keys);
             var name = given.Of(Name);
-            return Calculations.Named(name)?.Ask(given.Of(Request)) ?? Reply.Wrong(Calc.Ask.Unknown(name));
+            return Calculations.Named(name) is { } calculation
+                ? WavPath.Ask(calculation, given.Of(Request))
+                : Reply.Wrong(Calc.Ask.Unknown(name));
         }
         catch (MalformedGiven malformed)
         {

@@ -31,7 +31,7 @@ internal static class Check
 
     private static bool Print(CheckCase check, string file, TextWriter to)
     {
-        var differences = check.Differences();
+        var differences = (check with { Given = WavPath.Loaded(check.Calculation.Name, check.Given) }).Differences();
         foreach (var difference in differences)
             to.WriteLine($"{file}: {check.Calculation.Name}, \"{check.Name}\": {difference}");
         return differences.Count > 0;
