@@ -28,6 +28,7 @@ internal static class Bench640
         new Dictionary<string, Figure>(),
         new Dictionary<string, Written>(),
         new Dictionary<string, string>(),
+        [],
         []
     );
 

@@ -1,5 +1,4 @@
 using Witnessmark.Handbook.Fluids;
-using Witnessmark.Handbook.Tests.Catalogue;
 
 namespace Witnessmark.Handbook.Tests.Fluids;
 

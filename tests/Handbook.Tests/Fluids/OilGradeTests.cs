@@ -1,7 +1,6 @@
 using FsCheck.Xunit;
 using Witnessmark.Handbook.Fluids;
 using Witnessmark.Handbook.Quantities;
-using Witnessmark.Handbook.Tests.Catalogue;
 
 namespace Witnessmark.Handbook.Tests.Fluids;
 

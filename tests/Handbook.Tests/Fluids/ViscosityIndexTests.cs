@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
 using Witnessmark.Handbook.Fluids;
-using Witnessmark.Handbook.Tests.Catalogue;
 
 namespace Witnessmark.Handbook.Tests.Fluids;
 

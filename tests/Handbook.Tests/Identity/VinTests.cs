@@ -68,7 +68,7 @@ public class VinTests
     public void Every_year_from_1980_to_2039_has_one_letter() =>
         Assert.Equal(
             Enumerable.Range(1980, 60),
-            PublishedRows.Of("vin-model-years.csv").SelectMany(r => r[1..]).Select(int.Parse).Order()
+            PublishedRows.Of("vin-model-years.csv").SelectMany(r => r.Cells[1..]).Select(int.Parse).Order()
         );
 
     // 49 CFR 565.15, table VI: value times weight at each position of the regulation's own sample, sum 411
