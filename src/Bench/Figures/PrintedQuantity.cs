@@ -31,9 +31,13 @@ public sealed record PrintedQuantity(IReadOnlyList<PrintedNumber> Numbers, Unit 
             return "the unit is missing";
         if ((symbol.Length == 0 ? bare : UnitTable.Find(symbol)) is not { } unit)
             return $"\"{symbol}\" is not a unit";
-        quantity = new([.. read.Select(r => r!.Value)], unit);
+        quantity = new(AsExact([.. read.Select(r => r!.Value)]), unit);
         return null;
     }
+
+    /// <summary>Beside a vulgar fraction a whole number is meant as exactly: 1 in <c>½ to 1 in</c> is not "about one".</summary>
+    private static PrintedNumber[] AsExact(PrintedNumber[] numbers) =>
+        numbers.Any(n => n.HalfStep == 0) ? [.. numbers.Select(n => n with { HalfStep = 0 })] : numbers;
 
     /// <summary>The unit begins at the first sign that no number and no "to" is made of.</summary>
     private static (string Number, string Symbol) Split(string text)

@@ -31,10 +31,22 @@ internal static class Check
 
     private static bool Print(CheckCase check, string file, TextWriter to)
     {
-        var differences = (check with { Given = WavPath.Loaded(check.Calculation.Name, check.Given) }).Differences();
+        var differences = Differences(check);
         foreach (var difference in differences)
             to.WriteLine($"{file}: {check.Calculation.Name}, \"{check.Name}\": {difference}");
         return differences.Count > 0;
+    }
+
+    private static IReadOnlyList<string> Differences(CheckCase check)
+    {
+        try
+        {
+            return (check with { Given = WavPath.Loaded(check.Calculation.Name, check.Given) }).Differences();
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [failure.Message]; // the recording is missing, not the file of cases
+        }
     }
 
     private static string? Why(Exception failure, string file) =>

@@ -39,7 +39,7 @@ public static class Options
     {
         var dot = path.IndexOf('.');
         var input = Named(inputs, dot < 0 ? path : path[..dot], whole);
-        if (dot >= 0 && input.Fields.Count > 0 && !IsList(input.Kind))
+        if (dot >= 0 && input.Fields.Count > 0 && input.Shape != InputShape.List)
         {
             if (into[input.Name] is not JsonObject inner)
                 into[input.Name] = inner = [];
@@ -50,10 +50,10 @@ public static class Options
             throw new MalformedOption(
                 $"--{whole}: nothing lies inside {Kebab(input.Name)} that has a name of its own."
             );
-        if (value is null && input.Kind != "true or false")
+        if (value is null && input.Shape != InputShape.Truth)
             throw new MalformedOption($"--{whole}: the value is missing; allowed: {input.Kind}.");
         var node = Value(input, value ?? "true", whole);
-        if (!IsList(input.Kind))
+        if (input.Shape != InputShape.List)
         {
             if (!into.TryAdd(input.Name, node))
                 throw new MalformedOption($"--{whole}: given twice.");
@@ -64,7 +64,7 @@ public static class Options
         list.Add(node);
     }
 
-    // What the text is, the kind of the input says; what does not fit goes on as text, and the calculation tells what is allowed.
+    // What the text is, the shape of the input says; what does not fit goes on as text, and the calculation tells what is allowed.
     private static JsonNode Value(Input input, string text, string whole)
     {
         if (input.Fields.Count > 0)
@@ -85,13 +85,9 @@ public static class Options
             }
             return inside;
         }
-        var kind = IsList(input.Kind) ? input.Kind[(input.Kind.IndexOf(':') + 1)..].TrimStart() : input.Kind;
-        var isNumber =
-            kind.StartsWith("number", StringComparison.Ordinal)
-            || kind.StartsWith("whole number", StringComparison.Ordinal)
-            || char.IsAsciiDigit(kind[0]);
-        return isNumber && Json(text, JsonValueKind.Number) is { } number ? number
-            : kind == "true or false" && Json(text, JsonValueKind.True, JsonValueKind.False) is { } truth ? truth
+        var shape = (input.Element ?? input).Shape;
+        return shape == InputShape.Number && Json(text, JsonValueKind.Number) is { } number ? number
+            : shape == InputShape.Truth && Json(text, JsonValueKind.True, JsonValueKind.False) is { } truth ? truth
             : JsonValue.Create(text);
     }
 
@@ -114,8 +110,6 @@ public static class Options
                 + string.Join(", ", inputs.Select(i => Kebab(i.Name)).OrderBy(n => Distance(n, name)).Take(3))
                 + "."
         );
-
-    private static bool IsList(string kind) => kind.StartsWith("list", StringComparison.Ordinal);
 
     /// <summary>The name of an input as an option: <c>frontTeeth</c> is <c>front-teeth</c>.</summary>
     public static string Kebab(string name) =>

@@ -190,7 +190,10 @@ public sealed partial class CampaignsCommandTests : IDisposable
         Assert.Equal("may-concern", answer.GetProperty("campaigns")[0].GetProperty("outcome").GetString());
         var unknownYear = await shop.Get("/api/campaigns?make=tarnmoor&model=fell%20640");
         Assert.True(unknownYear.GetProperty("campaigns").GetArrayLength() > 4);
-        using var wrong = await shop.Client.GetAsync("/api/campaigns?make=tarnmoor&model=&year=2024", TestContext.Current.CancellationToken);
+        using var wrong = await shop.Client.GetAsync(
+            "/api/campaigns?make=tarnmoor&model=&year=2024",
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(400, (int)wrong.StatusCode);
         Assert.Contains("model:", await wrong.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
     }
