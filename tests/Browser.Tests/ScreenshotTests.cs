@@ -5,6 +5,7 @@ namespace Witnessmark.Browser.Tests;
 /// <summary>
 /// Pictures of every screen in three sizes and two schemes, for people to look at, in <c>out/screens</c>. Left out of
 /// <c>./test</c>, which has no eyes: <c>dotnet test --project tests/Browser.Tests -c Release --filter-trait for=looking</c>.
+/// <c>WITNESSMARK_SCREENS=figure,handbook</c> draws those alone.
 /// </summary>
 public sealed class ScreenshotTests(Published published, Chromium chromium)
 {
@@ -23,7 +24,7 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
         var hand = await device.Open(shop);
         var folder = Path.Combine(Published.Root, "out", "screens");
         Directory.CreateDirectory(folder);
-        foreach (var (name, open) in Screens.All)
+        foreach (var (name, open) in Wanted())
         {
             await open(hand);
             await hand.Page.WaitForTimeoutAsync(150);
@@ -32,4 +33,9 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
             Assert.True(new FileInfo(file).Length > 5_000, $"{file} is nearly empty.");
         }
     }
+
+    private static IEnumerable<(string Name, Func<BenchHand, Task> Open)> Wanted() =>
+        Environment.GetEnvironmentVariable("WITNESSMARK_SCREENS") is { Length: > 0 } names
+            ? Screens.All.Where(s => names.Split(',').Contains(s.Name))
+            : Screens.All;
 }

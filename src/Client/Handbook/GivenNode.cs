@@ -30,7 +30,8 @@ public sealed class GivenNode(Input input)
     /// <summary>Fills it from an example.</summary>
     public void Fill(JsonElement value)
     {
-        Text = value.ValueKind == JsonValueKind.String ? value.GetString()! : value.GetRawText();
+        if (input.Shape is not (InputShape.Object or InputShape.List))
+            Text = value.ValueKind == JsonValueKind.String ? value.GetString()! : value.GetRawText();
         foreach (var field in Fields)
             if (value.ValueKind == JsonValueKind.Object && value.TryGetProperty(field.Input.Name, out var inside))
                 field.Fill(inside);
@@ -47,22 +48,28 @@ public sealed class GivenNode(Input input)
     public JsonNode? Json() =>
         input.Shape switch
         {
-            InputShape.Object => Of(Fields),
-            InputShape.List => items.Count == 0 ? null : new JsonArray([.. items.Select(i => i.Json())]),
+            InputShape.Object => Blank ? null : Of(Fields),
+            // a list that has to be there may have to be there empty
+            InputShape.List => items.Count == 0 && input.Optional
+                ? null
+                : new JsonArray([.. items.Select(i => i.Json())]),
             _ when Text.Trim().Length == 0 => null,
             InputShape.Truth when Text is "true" or "false" => JsonValue.Create(Text == "true"),
             InputShape.Number when Number(Text) is { } number => JsonValue.Create(number),
             _ => JsonValue.Create(Text.Trim()),
         };
 
-    /// <summary>The object of some keys; null when all of them are empty.</summary>
-    public static JsonObject? Of(IEnumerable<GivenNode> nodes)
+    // nothing was typed here or anywhere inside
+    private bool Blank => Text.Trim().Length == 0 && items.Count == 0 && Fields.All(f => f.Blank);
+
+    /// <summary>The object of some keys.</summary>
+    public static JsonObject Of(IEnumerable<GivenNode> nodes)
     {
         var json = new JsonObject();
         foreach (var node in nodes)
             if (node.Json() is { } value)
                 json.Add(node.Input.Name, value);
-        return json.Count == 0 ? null : json;
+        return json;
     }
 
     // point and comma both work

@@ -18,7 +18,7 @@ internal static class HandbookWords
     public const string Page = "Formula, source and a worked example";
     public const string NoPage = "The text of this page is not on this device yet. The calculation works all the same.";
     public const string NotYet = "Nothing worked out yet.";
-    public const string Working = "Working";
+    public const string Table = "Table";
     public const string MayBeLeftOut = "may be left out";
     public const string Yes = "yes";
     public const string No = "no";

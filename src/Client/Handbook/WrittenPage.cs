@@ -28,8 +28,17 @@ internal sealed partial record WrittenPage(string Html, string? Example)
     {
         var example = Given().Match(text);
         var body = Comment().Replace(Heading().Replace(text, ""), "");
-        return new(Markdown.ToHtml(body, Pipeline), example.Success ? example.Groups[1].Value : null);
+        return new(Reachable(Markdown.ToHtml(body, Pipeline)), example.Success ? example.Groups[1].Value : null);
     }
+
+    // what is wider than a phone scrolls by itself, with the keyboard too
+    private static string Reachable(string html) =>
+        html.Replace(
+                "<table>",
+                $"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{HandbookWords.Table}\"><table>"
+            )
+            .Replace("</table>", "</table></div>")
+            .Replace("<pre>", "<pre tabindex=\"0\">");
 
     [GeneratedRegex(@"^```json given\s*$(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Given();
