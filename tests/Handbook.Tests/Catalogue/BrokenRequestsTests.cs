@@ -1,0 +1,32 @@
+namespace Witnessmark.Handbook.Tests.Catalogue;
+
+/// <summary>Twenty thousand broken requests; <c>benchmarks -- fuzz SECONDS</c> tries as many as there is time for.</summary>
+public class BrokenRequestsTests
+{
+    private const int Count = 20_000;
+
+    // The searches have a bound of their own and tests of their own; their many cases would take all the time here.
+    private static readonly string[] Searches = ["bench-order"];
+
+    [Fact]
+    public void Broken_requests_are_answered_refused_or_told_what_is_wrong()
+    {
+        var whole = CaseFiles
+            .All.Where(c => !Searches.Contains(c.Calculation.Name))
+            .Select(c => (c.Calculation.Name, c.Given.GetRawText()))
+            .ToArray();
+        var requests = new BrokenRequests(whole, seed: 1);
+        var tally = new BrokenRequestTally();
+        for (var i = 0; i < Count; i++)
+        {
+            var (calculation, request) = requests.Next();
+            tally.Ask(calculation, request);
+        }
+        Assert.True(tally.Faults.Count == 0, string.Join("\n\n", tally.Faults.Take(5)));
+        // Each kind of reply is met, or the changes are too mild or too wild to try anything
+        Assert.All(
+            [tally.Answered, tally.Refused, tally.Malformed, tally.NotJson],
+            count => Assert.InRange(count, Count / 200, Count)
+        );
+    }
+}
