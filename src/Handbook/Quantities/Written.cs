@@ -34,7 +34,7 @@ public readonly record struct Written(double Value, Unit Unit)
             return "the unit is missing";
         if (UnitTable.Find(symbol) is not { } unit)
             return $"\"{symbol}\" is not a unit";
-        written = new(value, unit);
+        written = new(value + 0.0, unit); // minus zero is zero: what asks for "zero or more" must not see a sign
         return null;
     }
 

@@ -136,7 +136,7 @@ public sealed class BrokenRequests(IReadOnlyList<(string Calculation, string Giv
     }
 
     private JsonNode? Other(JsonNode? value) =>
-        chance.Next(3) switch
+        chance.Next(8) switch
         {
             0 => JsonValue.Create(Texts[chance.Next(Texts.Length)]),
             1 => Parsed(Numbers[chance.Next(Numbers.Length)]),

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace Witnessmark.Handbook.Tests.Catalogue;
 
 /// <summary>Twenty thousand broken requests; <c>benchmarks -- fuzz SECONDS</c> tries as many as there is time for.</summary>
@@ -28,5 +30,16 @@ public class BrokenRequestsTests
             [tally.Answered, tally.Refused, tally.Malformed, tally.NotJson],
             count => Assert.InRange(count, Count / 200, Count)
         );
+    }
+
+    [Fact]
+    public void A_million_readings_are_told_how_many_may_be_given()
+    {
+        var values = string.Join(',', Enumerable.Repeat("\"5 mm\"", 1_000_000));
+        var instrument = """{"resolution":"1 mm","permissibleError":"0 mm"}""";
+        var from = Stopwatch.GetTimestamp();
+        var reply = CaseFiles.Ask("reading", $$"""{"values":[{{values}}],"instrument":{{instrument}}}""");
+        Assert.StartsWith("values: 1000000 elements; allowed: at most 10000", reply.Malformed);
+        Assert.True(Stopwatch.GetElapsedTime(from) < BrokenRequestTally.Longest);
     }
 }
