@@ -23,7 +23,7 @@ internal static class BrowserTimes
             };
             const first = timed(1);
             const rest = Array.from({ length: runs }, () => timed(repeats)).sort((a, b) => a - b);
-            return JSON.stringify({ first, median: rest[runs >> 1], worst: rest[runs - 1], reply: ask() });
+            return JSON.stringify({ first, least: rest[0], median: rest[runs >> 1], worst: rest[runs - 1], reply: ask() });
         }
         """;
 
@@ -42,7 +42,7 @@ internal static class BrowserTimes
         page.SetDefaultTimeout(120_000);
         await page.GotoAsync(PublishedProgram.Address);
         await page.WaitForSelectorAsync("main:not(.starting)");
-        Console.WriteLine($"{"", -18}  first ms   median ms   worst ms   bar ms   of the bar");
+        Console.WriteLine($"{"", -18}  first ms   least ms   median ms   worst ms   bar ms   of the bar");
         await Line(page, "verdict", Verdict, 2, 50, 20);
         await Line(page, "chain-adjustment", Correction, 2, 50, 20);
         for (var seed = 1; seed <= 3; seed++)
@@ -59,15 +59,12 @@ internal static class BrowserTimes
         var reply = JsonNode.Parse((string)measured["reply"]!)!;
         if (reply["wrong"] is { } wrong)
             throw new InvalidOperationException((string?)wrong);
-        var (first, median, worst) = (
-            (double)measured["first"]!,
-            (double)measured["median"]!,
-            (double)measured["worst"]!
-        );
+        var (first, least, median, worst) = (Of("first"), Of("least"), Of("median"), Of("worst"));
         var proven = reply["proven"] is { } p ? $"   proven: {p}" : "";
         Console.WriteLine(
-            $"{name, -18} {first, 9:0.00} {median, 11:0.000} {worst, 10:0.000} {bar, 8:0} {worst / bar, 12:0.000}{proven}"
+            $"{name, -18} {first, 9:0.00} {least, 10:0.000} {median, 11:0.000} {worst, 10:0.000} {bar, 8:0} {median / bar, 12:0.000}{proven}"
         );
+        double Of(string time) => (double)measured[time]!;
     }
 
     private const string Verdict =

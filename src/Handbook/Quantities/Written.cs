@@ -29,7 +29,7 @@ public readonly record struct Written(double Value, Unit Unit)
             return "the number cannot be read";
         if (!double.IsFinite(value))
             return "the number is too large";
-        var symbol = text[end..].Trim();
+        var symbol = text.AsSpan(end).Trim();
         if (symbol.Length == 0)
             return "the unit is missing";
         if (UnitTable.Find(symbol) is not { } unit)
