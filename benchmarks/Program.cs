@@ -1,7 +1,21 @@
+using System.Globalization;
 using Witnessmark.Benchmarks;
 
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 switch (args)
 {
+    case ["verdict"]:
+        CallTimes.PrintVerdict();
+        return 0;
+    case ["correction"]:
+        CallTimes.PrintCorrection();
+        return 0;
+    case ["stream"]:
+        StreamTimes.Print();
+        return 0;
+    case ["browser"]:
+        await BrowserTimes.Print();
+        return 0;
     case ["shims"]:
         ShimTimes.Print();
         return 0;
@@ -11,7 +25,11 @@ switch (args)
     case ["campaigns"]:
         CampaignTimes.Print();
         return 0;
+    case ["fuzz", var seconds, .. var more] when double.TryParse(seconds, out var time):
+        return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
-        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order|campaigns");
+        Console.Error.WriteLine(
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|campaigns|fuzz SECONDS [SEED]"
+        );
         return 2;
 }

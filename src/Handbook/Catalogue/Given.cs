@@ -5,8 +5,11 @@ namespace Witnessmark.Handbook.Catalogue;
 /// <summary>The keys of one JSON object, checked against the inputs that are allowed there.</summary>
 public sealed class Given
 {
-    private readonly JsonElement element;
     private readonly string path;
+    private readonly IReadOnlyList<Input> inputs;
+
+    // What stands at each input, undefined where nothing does: looked up once, not at every question.
+    private readonly JsonElement[] values;
 
     /// <summary>Checks that there is an object, no unknown or doubled key, and none missing.</summary>
     /// <exception cref="MalformedGiven">Otherwise.</exception>
@@ -14,29 +17,31 @@ public sealed class Given
     {
         if (element.ValueKind != JsonValueKind.Object)
             throw new MalformedGiven(path, Found(element), "an object with the keys " + Names(inputs));
-        var seen = 0UL;
+        values = new JsonElement[inputs.Count];
         foreach (var property in element.EnumerateObject())
         {
             var index = IndexOf(inputs, property);
             if (index < 0)
                 throw new MalformedGiven(At(path, property.Name), "unknown key", Names(inputs));
-            if ((seen & (1UL << index)) != 0)
+            if (values[index].ValueKind != JsonValueKind.Undefined)
                 throw new MalformedGiven(At(path, property.Name), "given twice", "each key once");
-            seen |= 1UL << index;
+            values[index] = property.Value;
         }
         for (var i = 0; i < inputs.Count; i++)
-            if (!inputs[i].Optional && (seen & (1UL << i)) == 0)
+            if (!inputs[i].Optional && values[i].ValueKind == JsonValueKind.Undefined)
                 throw new MalformedGiven(At(path, inputs[i].Name), "missing", inputs[i].Kind);
-        this.element = element;
         this.path = path;
+        this.inputs = inputs;
     }
 
     /// <summary>Whether the key is there.</summary>
-    public bool Has(Input input) => element.TryGetProperty(input.Name, out _);
+    public bool Has(Input input) => At(input).ValueKind != JsonValueKind.Undefined;
 
     /// <summary>What stands at the key, or its default.</summary>
     public T Of<T>(Input<T> input) =>
-        element.TryGetProperty(input.Name, out var value) ? input.Read(value, At(path, input.Name)) : input.Missing();
+        At(input) is { ValueKind: not JsonValueKind.Undefined } value
+            ? input.Read(value, At(path, input.Name))
+            : input.Missing();
 
     /// <summary>What stands at the key, or null when it is left out.</summary>
     public T? Maybe<T>(Input<T> input)
@@ -45,7 +50,14 @@ public sealed class Given
     /// <summary>A complaint about one key, for rules that reach over several.</summary>
     public MalformedGiven Wrong(string name, string found, string allowed) => new(At(path, name), found, allowed);
 
-    // 64 keys are more than any contract has; a set for each object of a list costs more than the calculation
+    private JsonElement At(Input input)
+    {
+        for (var i = 0; i < inputs.Count; i++)
+            if (inputs[i].Name == input.Name)
+                return values[i];
+        return default;
+    }
+
     private static int IndexOf(IReadOnlyList<Input> inputs, JsonProperty property)
     {
         for (var i = 0; i < inputs.Count; i++)

@@ -29,6 +29,6 @@ internal static class Kinds
         && double.IsFinite(value)
         && value >= min
         && value <= max
-            ? value
+            ? value + 0.0 // minus zero is zero
             : throw new MalformedGiven(path, Given.Found(e), kind);
 }

@@ -190,7 +190,14 @@ public static class Take
                     throw new MalformedGiven(path, Given.Found(e), kind);
                 if (e.GetArrayLength() > LongestList)
                     throw new MalformedGiven(path, $"{e.GetArrayLength()} elements", $"at most {LongestList}");
-                return [.. e.EnumerateArray().Select((item, i) => element.Read(item, $"{path}.{i}"))];
+                var items = new T[e.GetArrayLength()];
+                var i = 0;
+                foreach (var item in e.EnumerateArray())
+                {
+                    items[i] = element.Read(item, $"{path}.{i}");
+                    i++;
+                }
+                return items;
             }
         )
         {

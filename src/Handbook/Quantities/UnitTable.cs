@@ -113,11 +113,14 @@ public static class UnitTable
         .Concat(OtherSpellings.Select(s => (s.Written, Unit: Units.Single(u => u.Symbol == s.Symbol))))
         .ToFrozenDictionary(p => p.Written, p => p.Unit, StringComparer.Ordinal);
 
+    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> BySpan =
+        BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
+
     /// <summary>All units, the first of each dimension being the one that answers use unless the contract names another.</summary>
     public static IReadOnlyList<Unit> All => Units;
 
     /// <summary>The unit so written, or null when there is none.</summary>
-    public static Unit? Find(string written) => BySpelling.GetValueOrDefault(written);
+    public static Unit? Find(ReadOnlySpan<char> written) => BySpan.TryGetValue(written, out var unit) ? unit : null;
 
     /// <summary>The unit so written, for callers that name it in code.</summary>
     /// <exception cref="ArgumentException">There is no such unit.</exception>

@@ -29,12 +29,12 @@ public readonly record struct Written(double Value, Unit Unit)
             return "the number cannot be read";
         if (!double.IsFinite(value))
             return "the number is too large";
-        var symbol = text[end..].Trim();
+        var symbol = text.AsSpan(end).Trim();
         if (symbol.Length == 0)
             return "the unit is missing";
         if (UnitTable.Find(symbol) is not { } unit)
             return $"\"{symbol}\" is not a unit";
-        written = new(value, unit);
+        written = new(value + 0.0, unit); // minus zero is zero: what asks for "zero or more" must not see a sign
         return null;
     }
 

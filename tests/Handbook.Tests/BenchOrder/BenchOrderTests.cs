@@ -25,43 +25,6 @@ public class BenchOrderTests
         Assert.InRange(refused, 1, 100);
     }
 
-    // CP-SAT on another formulation: OrderBySolver
-    [Fact]
-    public void Orders_are_as_short_as_a_constraint_solver_proves()
-    {
-        var refused = 0;
-        for (var seed = 1000; seed < 1024; seed++)
-        {
-            var (states, tasks) = RandomOrders.Of(seed, 4 + seed % 5, 2 + seed % 5);
-            var answer = Order.For(states, tasks);
-            var least = OrderBySolver.Least(states, tasks);
-            Assert.True(least is null == !answer.Holds, $"seed {seed}: {answer.Refusal}, solver {least}");
-            refused += answer.Holds ? 0 : 1;
-            if (!answer.Holds)
-                continue;
-            Replay.Check(states, tasks, answer.Certain);
-            Assert.Equal(least, (long)Math.Round(answer.Certain.Makespan.Seconds / 60));
-        }
-        Assert.InRange(refused, 1, 12);
-    }
-
-    [Theory]
-    [InlineData(16)]
-    [InlineData(20)]
-    [InlineData(40)]
-    [InlineData(128)]
-    public void Large_orders_replay_and_say_how_good_they_are(int size)
-    {
-        for (var seed = 0; seed < 3; seed++)
-        {
-            var (states, tasks) = RandomOrders.Of(seed, size);
-            if (Order.For(states, tasks) is not { Holds: true, Certain: var plan })
-                continue;
-            Replay.Check(states, tasks, plan);
-            Assert.Equal(size <= Order.ExactUpTo, plan.Proven);
-        }
-    }
-
     [Fact]
     public void An_order_never_lengthens_when_a_wait_gets_shorter()
     {

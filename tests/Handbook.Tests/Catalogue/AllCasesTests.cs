@@ -1,5 +1,3 @@
-using Witnessmark.Handbook.Catalogue;
-
 namespace Witnessmark.Handbook.Tests.Catalogue;
 
 public class AllCasesTests
@@ -21,17 +19,5 @@ public class AllCasesTests
         var check = CaseFiles.All[number];
         var outputs = check.Calculation.Ask(check.Given).Outputs!.Select(o => o.Key);
         Assert.Subset(check.Calculation.Gives.Select(g => g.Name).ToHashSet(), outputs.ToHashSet());
-    }
-
-    [Fact]
-    public void Every_calculation_has_cases() =>
-        Assert.Empty(Calculations.All.Select(c => c.Name).Except(CaseFiles.All.Select(c => c.Calculation.Name)));
-
-    [Fact]
-    public void Names_are_unique_and_keys_are_camel_case()
-    {
-        Assert.Equal(Calculations.All.Count, Calculations.All.Select(c => c.Name).Distinct().Count());
-        var keys = Calculations.All.SelectMany(c => c.Takes.Select(t => t.Name).Concat(c.Gives.Select(g => g.Name)));
-        Assert.All(keys, key => Assert.Matches("^[a-z][a-zA-Z0-9]*$", key));
     }
 }

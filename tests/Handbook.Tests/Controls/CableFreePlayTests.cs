@@ -45,6 +45,16 @@ public class CableFreePlayTests
         Assert.Null(answer.Value.Turns);
     }
 
+    // All numbers exact: two trials each at 0 and 2 turns give Sxx = 4, c = 1 and 2 deviations of the turns to 1.25 mm = 1.25
+    [Fact]
+    public void Two_deviations_from_taut_are_refused_and_the_least_bit_more_is_not()
+    {
+        (double, double)[] trials = [(0, 3), (0, 3), (2, 1), (2, 1)];
+        Assert.Equal("wouldGoTaut", To(1.25, 1, trials).Refusal?.Key);
+        Assert.Equal(-0.25, To(1.25, 1 - 1e-9, trials).Certain.Turns!.Value.Count);
+        Assert.Equal("trialTooSmall", To(1.25, 1 + 1e-9, trials).Refusal?.Key);
+    }
+
     [Fact]
     public void One_trial_is_a_bug_of_the_caller() => Assert.Throws<ArgumentException>(() => To(3, 0.1, (0, 9)));
 }

@@ -39,4 +39,9 @@ public class ReadingTests
         );
         Assert.Equal(1.8 / Math.Sqrt(12), (double)reply.Outputs!["standardUncertainty"]!["value"]!, 1e-12);
     }
+
+    // Differences first, squares after: NIST StRD "NumAcc3" and "NumAcc4" are made to show the loss otherwise (digits from memory)
+    [Fact]
+    public void Small_scatter_of_large_values_is_not_lost() =>
+        Assert.Equal(0.1, Reading.OfValues([1e7 + 0.1, 1e7 + 0.2, 1e7 + 0.3], Exact).Repeatability!.Value, 1e-7);
 }

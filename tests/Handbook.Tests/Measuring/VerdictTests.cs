@@ -43,6 +43,37 @@ public class VerdictTests
     public void An_exact_reading_is_never_unproven(double value, Call call) =>
         Assert.Equal(call, Verdict.On(value, 0, new Limit(20, 30)).Call);
 
+    // JCGM 106:2012, 7.2: the probability asked for is enough
+    [Fact]
+    public void The_very_confidence_asked_for_proves_it()
+    {
+        var kept = Verdict.On(28, 1, new Limit(20, 30)).Conformance;
+        Assert.Equal(Call.Inside, Verdict.On(28, 1, new Limit(20, 30), kept).Call);
+        Assert.Equal(Call.Unproven, Verdict.On(28, 1, new Limit(20, 30), Math.BitIncrement(kept)).Call);
+        // A probability whose complement can be written without rounding
+        var broken = Enumerable
+            .Range(1, 1000)
+            .Select(i =>
+                (Value: 30 + i / 1000.0, Kept: Verdict.On(30 + i / 1000.0, 1, new Limit(null, 30)).Conformance)
+            )
+            .First(r => 1 - (1 - r.Kept) == r.Kept);
+        Assert.Equal(Call.Outside, Verdict.On(broken.Value, 1, new Limit(null, 30), 1 - broken.Kept).Call);
+    }
+
+    [Fact]
+    public void A_limit_may_be_a_single_value() => Assert.Equal(Call.Inside, Verdict.On(20, 0, new Limit(20, 20)).Call);
+
+    [Theory]
+    [InlineData(22, 2)]
+    [InlineData(27, 3)]
+    [InlineData(19, -1)]
+    [InlineData(32, -2)]
+    public void The_margin_is_the_distance_to_the_nearest_end(double value, double margin) =>
+        Assert.Equal(margin, Verdict.On(value, 1, new Limit(20, 30)).Margin);
+
+    [Fact]
+    public void A_lower_end_alone_has_a_margin_too() => Assert.Equal(2, Verdict.On(22, 1, new Limit(20, null)).Margin);
+
     [Fact]
     public void Arguments_out_of_bounds_are_a_bug_of_the_caller()
     {

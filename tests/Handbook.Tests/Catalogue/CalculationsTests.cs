@@ -1,0 +1,18 @@
+using Witnessmark.Handbook.Catalogue;
+
+namespace Witnessmark.Handbook.Tests.Catalogue;
+
+public class CalculationsTests
+{
+    [Fact]
+    public void Every_calculation_has_cases() =>
+        Assert.Empty(Calculations.All.Select(c => c.Name).Except(CaseFiles.All.Select(c => c.Calculation.Name)));
+
+    [Fact]
+    public void Names_are_unique_and_keys_are_camel_case()
+    {
+        Assert.Equal(Calculations.All.Count, Calculations.All.Select(c => c.Name).Distinct().Count());
+        var keys = Calculations.All.SelectMany(c => c.Takes.Select(t => t.Name).Concat(c.Gives.Select(g => g.Name)));
+        Assert.All(keys, key => Assert.Matches("^[a-z][a-zA-Z0-9]*$", key));
+    }
+}
