@@ -11,7 +11,10 @@ switch (args)
     case ["campaigns"]:
         CampaignTimes.Print();
         return 0;
+    case ["machines"]:
+        MachineTimes.Print();
+        return 0;
     default:
-        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order|campaigns");
+        Console.Error.WriteLine("dotnet run -c Release --project benchmarks -- shims|order|campaigns|machines");
         return 2;
 }

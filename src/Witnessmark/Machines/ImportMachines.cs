@@ -12,6 +12,7 @@ namespace Witnessmark.Machines;
 internal sealed class ImportMachines(string file, string? map, string folder, string? asideFile, bool json)
 {
     private const string Nothing = "Nothing was imported.";
+    private string reading = file;
 
     /// <summary>The exit code.</summary>
     public int Run(CancellationToken cancel)
@@ -38,7 +39,7 @@ internal sealed class ImportMachines(string file, string? map, string folder, st
         {
             return Fail($"{Nothing} {broken.Message}");
         }
-        catch (Exception broken) when (JsonText.WhyUnreadable(broken, file) is { } why)
+        catch (Exception broken) when (JsonText.WhyUnreadable(broken, reading) is { } why)
         {
             return Fail(why);
         }
@@ -64,7 +65,15 @@ internal sealed class ImportMachines(string file, string? map, string folder, st
     private (RegisterColumns?, IReadOnlyList<Mistake>) Columns(IReadOnlyList<string> head) =>
         map is null ? RegisterColumns.ByName(head)
         : map.Contains('=') ? RegisterColumns.Read(map, head)
-        : RegisterColumns.Read(new SourceText(Path.GetFileName(map), File.ReadAllText(map)), head);
+        : RegisterColumns.Read(MapFile(map), head);
+
+    private SourceText MapFile(string path)
+    {
+        reading = path;
+        var text = new SourceText(Path.GetFileName(path), File.ReadAllText(path));
+        reading = file;
+        return text;
+    }
 
     private static RowToImport Row(CsvRow csv, RegisterColumns columns, DateOnly today)
     {
