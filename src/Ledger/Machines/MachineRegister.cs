@@ -54,6 +54,7 @@ public sealed class MachineRegister
     public void Import(IEnumerable<RowToImport> rows, Action<ImportedRow> took, CancellationToken cancel = default) =>
         Do(connection =>
         {
+            CampaignSchema.Run(connection, "PRAGMA cache_size = -49152");
             using var transaction = connection.BeginTransaction();
             using var writer = new RegisterWriter(connection, transaction);
             var count = 0;

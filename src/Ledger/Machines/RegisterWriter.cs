@@ -81,7 +81,7 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
             change.Change([key, .. Columns(after)]);
         }
         if (after != before)
-            Index(unindex, index, key!.Value, [row.Id, after.Vin, after.Frame, after.Plate]);
+            Index(before is null ? null : unindex, index, key!.Value, [row.Id, after.Vin, after.Frame, after.Plate]);
         if (Distance(key!.Value, row.Distance) | Owner(key.Value, row.Owner) && outcome == RowOutcome.Same)
             outcome = RowOutcome.Updated;
         return new(given.Line, row.Id, outcome, null, given.Raw);
@@ -134,10 +134,11 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
 
     private bool Owner(long key, MachineOwner? owner)
     {
-        if (owner is null || owner == OwnerOf(key))
+        var before = owner is null ? null : OwnerOf(key);
+        if (owner is null || owner == before)
             return false;
         setOwner.Change(key, owner.Name, owner.Contact);
-        Index(unindexOwner, indexOwner, key, [owner.Name, owner.Contact]);
+        Index(before is null ? null : unindexOwner, indexOwner, key, [owner.Name, owner.Contact]);
         return true;
     }
 
@@ -147,9 +148,9 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
         return found.Read() ? new(found.GetString(0), found.GetString(1)) : null;
     }
 
-    private static void Index(Prepared remove, Prepared write, long key, IEnumerable<string?> texts)
+    private static void Index(Prepared? remove, Prepared write, long key, IEnumerable<string?> texts)
     {
-        remove.Change(key);
+        remove?.Change(key);
         write.Change(key, FindKey.Of(texts));
     }
 

@@ -12,7 +12,7 @@ namespace Witnessmark.Machines;
 internal sealed class ImportMachines(string file, string? map, string folder, string? asideFile, bool json)
 {
     private const string Nothing = "Nothing was imported.";
-    private string reading = file;
+    private string? mapBeingRead;
 
     /// <summary>The exit code.</summary>
     public int Run(CancellationToken cancel)
@@ -39,7 +39,7 @@ internal sealed class ImportMachines(string file, string? map, string folder, st
         {
             return Fail($"{Nothing} {broken.Message}");
         }
-        catch (Exception broken) when (JsonText.WhyUnreadable(broken, reading) is { } why)
+        catch (Exception broken) when (JsonText.WhyUnreadable(broken, mapBeingRead ?? file) is { } why)
         {
             return Fail(why);
         }
@@ -69,9 +69,9 @@ internal sealed class ImportMachines(string file, string? map, string folder, st
 
     private SourceText MapFile(string path)
     {
-        reading = path;
+        mapBeingRead = path;
         var text = new SourceText(Path.GetFileName(path), File.ReadAllText(path));
-        reading = file;
+        mapBeingRead = null;
         return text;
     }
 
