@@ -62,6 +62,22 @@ public sealed class ShopLedger
     public IReadOnlyList<JobHead> Jobs() =>
         Do(ledger => (IReadOnlyList<JobHead>)[.. ledger.Jobs.AsNoTracking().OrderByDescending(j => j.LastOrder)]);
 
+    /// <summary>The jobs that were opened for a machine, oldest first.</summary>
+    public IReadOnlyList<string> JobsOf(string machine) =>
+        Do(ledger =>
+            (IReadOnlyList<string>)
+                [
+                    .. ledger
+                        .Entries.AsNoTracking()
+                        .Where(e => e.Kind == EntryKind.Arrival && e.Body.Contains(machine))
+                        .OrderBy(e => e.Order)
+                        .AsEnumerable()
+                        .Where(e => MachineIn(e.Entry().Body) == machine)
+                        .Select(e => e.Job)
+                        .Distinct(),
+                ]
+        );
+
     /// <summary>Everything that is set aside, oldest first.</summary>
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
@@ -73,6 +89,11 @@ public sealed class ShopLedger
             acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch));
         return new(Id, acceptance.UpTo(batch.Device, batch.Epoch), acceptance.SetAsideOf(batch.Device, batch.Epoch));
     }
+
+    private static string? MachineIn(JsonElement arrival) =>
+        arrival.TryGetProperty("machine", out var machine) && machine.ValueKind == JsonValueKind.String
+            ? machine.GetString()
+            : null;
 
     private LedgerIdentity IdentityOf(LedgerContext ledger)
     {

@@ -4,6 +4,7 @@ using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Judge;
+using Witnessmark.Machines;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
 using Witnessmark.Verify;
@@ -17,6 +18,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CalcCommand.Create(),
     CampaignsCommand.Create(),
     JudgeCommand.Create(),
+    MachinesCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     VerifyCommand.Create(),

@@ -9,6 +9,7 @@ internal static class PartsWords
     public const string Point = "Decimal point";
     public const string Minus = "Minus";
     public const string Today = "Today";
+    public const string Machines = "Machines";
     public const string Figures = "Figures";
     public const string Handbook = "Handbook";
     public const string Device = "This device";

@@ -8,12 +8,16 @@ namespace Witnessmark.Handbook.Due;
 /// odometer whose figure it lies nearer to. Between two entries whose total falls lies a break; entries of one day count in the order
 /// of their totals, and today's comes last.
 /// </remarks>
-internal sealed class OdometerHistory
+public sealed class OdometerHistory
 {
     private readonly OdometerReplacement[] replaced;
     private readonly OdometerReading[] breaksAt;
     private readonly OdometerReading now;
 
+    /// <summary>Puts the entries in order and finds where the total falls.</summary>
+    /// <param name="entries">In any order, none after <paramref name="now"/>.</param>
+    /// <param name="now">The last one.</param>
+    /// <param name="replaced">Replacements that somebody wrote down.</param>
     public OdometerHistory(
         IEnumerable<OdometerReading> entries,
         OdometerReading now,

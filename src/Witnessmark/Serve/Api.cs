@@ -16,6 +16,8 @@ public static class Api
         api.MapGet("/entries", EntriesEndpoint.Get);
         api.MapPost("/entries", EntriesEndpoint.Post);
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
+        api.MapGet("/machines", MachinesEndpoint.Find);
+        api.MapGet("/machines/{id}", MachinesEndpoint.Get);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));

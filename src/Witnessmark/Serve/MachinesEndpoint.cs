@@ -1,0 +1,24 @@
+using Witnessmark.Ledger;
+using Witnessmark.Ledger.Machines;
+using Witnessmark.Machines;
+
+namespace Witnessmark.Serve;
+
+/// <summary>The shop's register of machines.</summary>
+public static class MachinesEndpoint
+{
+    private const int LongestText = 200;
+
+    /// <summary><c>GET /api/machines?find=</c></summary>
+    public static IResult Find(string? find, DataFolder data) =>
+        find?.Length > LongestText
+            ? Failure.Of(400, $"find: {find.Length} characters; at most {LongestText} are allowed.")
+        : find is not null && FoundAnswer.Of(find, data.Path) is { } answer ? Results.Json(answer)
+        : Failure.Of(400, FoundAnswer.TooShort(find));
+
+    /// <summary><c>GET /api/machines/{id}</c>: the record, its distances, and the jobs that were opened for it.</summary>
+    public static IResult Get(string id, DataFolder data, ShopLedger ledger) =>
+        MachineRegister.OpenIfThere(data.Path)?.Machine(id) is { } found
+            ? Results.Json(MachineAnswer.Of(found, ledger.JobsOf(id)))
+            : Failure.Of(404, "There is no such machine in the register.");
+}
