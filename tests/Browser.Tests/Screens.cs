@@ -8,6 +8,8 @@ public static class Screens
         ("today", hand => hand.Open("")),
         ("arrival", hand => hand.Open("arrival")),
         ("device", hand => hand.Open("device")),
+        ("machines", hand => hand.Open("machines")),
+        ("machine", hand => hand.Open("machines/fell-640-0412")),
         ("figures", hand => hand.Open("figures")),
         ("figures-found", FiguresFound),
         ("sheet", hand => hand.Open("figures/fell-640")),
