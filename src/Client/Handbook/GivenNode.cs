@@ -55,6 +55,7 @@ public sealed class GivenNode(Input input)
                 : new JsonArray([.. items.Select(i => i.Json())]),
             _ when Text.Trim().Length == 0 => null,
             InputShape.Truth when Text is "true" or "false" => JsonValue.Create(Text == "true"),
+            InputShape.Names => Names(Text),
             InputShape.Number when Number(Text) is { } number => JsonValue.Create(number),
             _ => JsonValue.Create(Text.Trim()),
         };
@@ -70,6 +71,19 @@ public sealed class GivenNode(Input input)
             if (node.Json() is { } value)
                 json.Add(node.Input.Name, value);
         return json;
+    }
+
+    // what is no JSON stays text, and the calculation says what is allowed
+    private static JsonNode? Names(string text)
+    {
+        try
+        {
+            return JsonNode.Parse(text);
+        }
+        catch (JsonException)
+        {
+            return JsonValue.Create(text.Trim());
+        }
     }
 
     // point and comma both work

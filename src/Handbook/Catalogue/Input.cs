@@ -69,4 +69,7 @@ public enum InputShape
 
     /// <summary>A list.</summary>
     List,
+
+    /// <summary>An object whose names the request chooses: <c>{"stand": 1}</c>; people write it as JSON.</summary>
+    Names,
 }

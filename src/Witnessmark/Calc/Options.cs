@@ -87,6 +87,7 @@ public static class Options
         }
         var shape = (input.Element ?? input).Shape;
         return shape == InputShape.Number && Json(text, JsonValueKind.Number) is { } number ? number
+            : shape == InputShape.Names && Json(text, JsonValueKind.Object) is { } names ? names
             : shape == InputShape.Truth && Json(text, JsonValueKind.True, JsonValueKind.False) is { } truth ? truth
             : JsonValue.Create(text);
     }

@@ -133,7 +133,7 @@ internal static class BenchOrderContract
         Take.Bounded<Duration>(name, meaning, b => b >= 0 && b <= Order.Longest.Seconds, "0 to 1000 day");
 
     private static Input<Dictionary<string, bool>> Values(string name, string meaning) =>
-        new(name, "object, each state's name with 0 or 1", meaning, ReadValues);
+        new(name, "object, each state's name with 0 or 1", meaning, ReadValues) { Shape = InputShape.Names };
 
     private static Dictionary<string, bool> ReadValues(JsonElement e, string path)
     {

@@ -29,7 +29,10 @@ internal static class IdleSpeedContract
                 4 => 4,
                 _ => throw new MalformedGiven(path, Given.Found(e), "2 or 4"),
             }
-    ).Or(4, "4");
+    ).Or(4, "4") with
+    {
+        Shape = InputShape.Number,
+    };
 
     public static Calculation Calculation { get; } =
         new(
