@@ -75,6 +75,12 @@ public class MalformedRequestTests
                 "overfillRisk: 0; allowed: above 0"
             },
             { "more stays inside than fits", "oil-first-fill", FirstFill.Replace("\"0.1 L\"", "\"4 L\""), "capacity" },
+            {
+                "as much stays inside as fits",
+                "oil-first-fill",
+                FirstFill.Replace("\"0.1 L\"", "\"3.4 L\""),
+                "capacity: not above what stays inside"
+            },
             { "word that is none", "vin", """{"vin":"1","region":"moon"}""", "\"northAmerica\" or \"elsewhere\"" },
             { "very long text", "vin", $$"""{"vin":"{{new string('1', 201)}}"}""", "at most 200" },
             { "half a surrogate pair", "vin", """{"vin":"\ud800"}""", "not valid Unicode" },

@@ -60,11 +60,21 @@ public class OilTests
         Assert.Equal(0, topUp.OverfillProbability);
     }
 
-    private static FirstFill Fill(double retained, double deviation, double target = 0.75) =>
+    [Fact]
+    public void At_the_high_mark_nothing_is_added_and_above_it_is_overfilled()
+    {
+        Assert.Equal(0, OilTopUp.Of(new(1, 0), 1, new(new(0.5), new(0))).Add.Litres);
+        Assert.Equal(0, OilTopUp.Of(new(1, 0), 1, new(new(0.5), new(0))).OverfillProbability);
+        var above = OilTopUp.Of(new(1.2, 0), 1, new(new(0.5), new(0)));
+        Assert.Equal((0, 1), (above.Add.Litres, above.OverfillProbability));
+    }
+
+    private static FirstFill Fill(double retained, double deviation, double target = 0.75, double risk = 0.01) =>
         OilFirstFill.Of(
             new(new(3.4), new(0.04), new(0.2), true, new(retained), new(deviation)),
             new Volume(0.5),
-            target
+            target,
+            risk
         );
 
     // Oracle: the room up to the high mark drawn at random (seeded)
@@ -87,6 +97,9 @@ public class OilTests
     public void Contradicting_volumes_and_risks_out_of_bounds_are_a_bug_of_the_caller()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Fill(3.4, 0.05));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fill(0.1, 0.05, risk: 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fill(0.1, 0.05, risk: 0.6));
+        Assert.True(Fill(0.1, 0.05, risk: 0.5).FirstDose.Litres > 0);
         Assert.Throws<ArgumentOutOfRangeException>(() => OilTopUp.Of(default, 1, new(new(1), default), 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => OilTopUp.Of(default, 1, new(new(1), default), 0.6));
     }

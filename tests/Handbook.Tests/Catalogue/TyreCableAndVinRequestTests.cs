@@ -1,6 +1,6 @@
 namespace Witnessmark.Handbook.Tests.Catalogue;
 
-public class ControlsAndTyreRequestTests
+public class TyreCableAndVinRequestTests
 {
     private static string Play(string min, string max) =>
         $$"""{"trials":[{"turns":0,"play":"9 mm"},{"turns":1,"play":"6 mm"}],"limit":{"min":"{{min}}","max":"{{max}}"},"playUncertainty":"0.3 mm"}""";
@@ -30,5 +30,16 @@ public class ControlsAndTyreRequestTests
     {
         var given = $$"""{"code":"{{code}}","on":"2031-01-01","decade":2020}""";
         Assert.Null(CaseFiles.Ask("tyre-date", given).Malformed);
+    }
+
+    // 49 CFR 565.15 asks for the check digit in North America: there a digit that does not fit needs no excuse
+    [Theory]
+    [InlineData("northAmerica", false)]
+    [InlineData("elsewhere", true)]
+    public void The_region_decides_what_is_said_of_a_check_digit(string region, bool noted)
+    {
+        var reply = CaseFiles.Ask("vin", $$"""{"vin":"11111111211111111","region":"{{region}}"}""").Outputs!;
+        Assert.False((bool)reply["checkDigitMatches"]!);
+        Assert.Equal(noted, reply["note"] is not null);
     }
 }
