@@ -22,6 +22,10 @@ public sealed class HandbookTests(Published published, Chromium chromium)
         // the page's own example: 1050 mm² a turn, by hand (50² − 20²) / 2
         await Assertions.Expect(Gives(hand, "Law")).ToHaveTextAsync("1050 mm²/turn");
         await Assertions.Expect(hand.Page.Locator(".page-text")).ToContainTextAsync("Formula");
+        // the drawing too came from the device
+        await hand.Page.WaitForFunctionAsync(
+            "() => [...document.querySelectorAll('.page-text img')].filter(i => i.naturalWidth > 0).length === 1"
+        );
         // half the turns for the same change: twice the law
         await hand.Page.Locator("#given-trials-1-turns").FillAsync("1");
         await hand.Sees("The form has changed since");

@@ -31,14 +31,15 @@ internal sealed partial record WrittenPage(string Html, string? Example)
         return new(Reachable(Markdown.ToHtml(body, Pipeline)), example.Success ? example.Groups[1].Value : null);
     }
 
-    // what is wider than a phone scrolls by itself, with the keyboard too
+    // what is wider than a phone scrolls by itself, with the keyboard too; drawings lie beside the page's text
     private static string Reachable(string html) =>
         html.Replace(
                 "<table>",
                 $"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{HandbookWords.Table}\"><table>"
             )
             .Replace("</table>", "</table></div>")
-            .Replace("<pre>", "<pre tabindex=\"0\">");
+            .Replace("<pre>", "<pre tabindex=\"0\">")
+            .Replace("src=\"drawings/", "src=\"handbook/drawings/");
 
     [GeneratedRegex(@"^```json given\s*$(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Given();
