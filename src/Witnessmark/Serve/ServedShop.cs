@@ -52,7 +52,7 @@ public sealed class ServedShop
                     $"Somebody else changed this sheet: it is at revision {newest.Revision} now. Look at it again."
                 );
             var day = DateOnly.FromDateTime(clock.GetLocalNow().Date);
-            var file = Files.First(f => f.Name == SheetFolder.NameOf(sheet));
+            var file = SheetFolder.Newest(Files, sheet)!;
             var (next, mistakes) = SheetRevision.Set(file, draft, by, day, why);
             return next is null ? (null, Said(mistakes)) : Put(newest, next);
         }

@@ -43,7 +43,7 @@ internal static class ImportSheet
             return Refused([new(file.Name, 1, 1, "no such file", "a figure sheet")]);
         var name = Path.GetFileNameWithoutExtension(file.Name);
         var workbench = data.Workbench();
-        var known = workbench.FirstOrDefault(s => s.Name == SheetFolder.NameOf(name));
+        var known = SheetFolder.Newest(workbench, name);
         var (next, mistakes) = SheetIntake.Take(
             known,
             new(SheetFolder.NameOf(name), File.ReadAllText(file.FullName)),

@@ -16,6 +16,19 @@ internal static class SheetFolder
     public static string NameOf(string sheet, int revision) =>
         string.Create(CultureInfo.InvariantCulture, $"sheets/{sheet}.r{revision}.toml");
 
+    /// <summary>
+    /// The newest revision among the files, under the name that the newest goes by; null when the shop has no such sheet. It may
+    /// still stand under its revision's name, where a machine stopped between the two moves of <see cref="Put"/>.
+    /// </summary>
+    public static SourceText? Newest(IEnumerable<SourceText> files, string sheet) =>
+        files
+            .Where(f => f.Name.StartsWith("sheets/", StringComparison.Ordinal))
+            .Select(f => (File: f, FigureSheets.Read(f).Sheet))
+            .Where(f => f.Sheet?.Id == sheet)
+            .OrderByDescending(f => f.Sheet!.Revision)
+            .Select(f => f.File with { Name = NameOf(sheet) })
+            .FirstOrDefault();
+
     /// <summary>Puts a revision in place. The one before keeps its text under its own name; nothing is overwritten.</summary>
     /// <remarks>A machine that stops in between leaves the older revision as the newest, never half a file.</remarks>
     /// <exception cref="IOException">The disk is full, or the revision stands there already.</exception>

@@ -54,6 +54,19 @@ public sealed class FiguresEndpointTests : IDisposable
     }
 
     [Fact]
+    public async Task A_machine_that_stopped_between_the_two_moves_goes_on_from_the_revision_before()
+    {
+        using (RunningShop.Serve(folder.Path)) { }
+        var sheets = Path.Combine(folder.Path, "sheets");
+        File.Move(Path.Combine(sheets, "fell-640.toml"), Path.Combine(sheets, "fell-640.r4.toml"));
+        using var shop = RunningShop.Serve(folder.Path);
+        using var answer = await Put(shop, "chain.slack", Slack(4, "15 to 30 mm"));
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("15 to 30 mm", await Sheet(shop, "sheets/fell-640.toml"), StringComparison.Ordinal);
+        Assert.Contains("13 to 32 mm", await Sheet(shop, "sheets/fell-640.r4.toml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Twenty_at_once_make_one_revision_and_nineteen_are_told()
     {
         using var shop = RunningShop.Serve(folder.Path);
