@@ -7,6 +7,8 @@ using Witnessmark.Judge;
 using Witnessmark.Machines;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
+using Witnessmark.Stock;
+using Witnessmark.Times;
 using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
@@ -21,6 +23,8 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     MachinesCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
+    StockCommand.Create(),
+    TimesCommand.Create(),
     VerifyCommand.Create(),
 };
 var parsed = root.Parse(args);

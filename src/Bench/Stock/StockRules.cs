@@ -37,7 +37,7 @@ public static class StockRules
 
     private static string TooMuch(StockMove move, StockItem item, ShelfLine line) =>
         $"{item.InWords(move.Amount)} of {move.What} cannot be kept back: {item.InWords(line.There)} there, "
-        + $"{item.InWords(line.FreeFor(move.Job))} of it for this job. "
+        + $"{item.InWords(line.There - Math.Min(line.There, line.FreeFor(move.Job)))} of it kept back for others. "
         + (
             item.LeadDays is { } days
                 ? $"Order it: {days} day{(days == 1 ? "" : "s")}."

@@ -94,7 +94,7 @@ public class ShelfTests
 
     [Theory]
     [InlineData(8, null)]
-    [InlineData(9, "9 of oil, 1 L cannot be kept back: 10 there, 8 of it for this job. Order it: 2 days.")]
+    [InlineData(9, "9 of oil, 1 L cannot be kept back: 10 there, 2 of it kept back for others. Order it: 2 days.")]
     public void More_than_is_free_is_not_kept_back(int asked, string? says)
     {
         var shelf = Shelf.Of([Move(StockMoveKind.Received, 10), Move(StockMoveKind.Reserved, 2, "413")]);
