@@ -44,6 +44,8 @@ internal static class FromShelf
             .GroupBy(l => l.What.Size)
             .ToDictionary(g => g.Key ?? "", g => g.Sum(l => l.FreeFor(job)));
         var there = sizes.Values.Sum();
+        if (there == 0) // not enough, however little is needed
+            return Lacks(need, item, sizes.Count == 0 ? Reorder.Nobody : item.InWords(there));
         if (need is { Pieces: > 0, Amount: null } && item.Counted is null)
             return there >= need.Pieces
                 ? new($"Take {need.Pieces} of {item.Name}, {Where(item)}{item.InWords(there)} there.", null)
@@ -82,14 +84,22 @@ internal static class FromShelf
 
     private static Found Lacks(Need need, StockItem item, string there)
     {
+        var only = there == Reorder.Nobody ? there : $"only {there} there";
         var order = item.LeadDays switch
         {
             { } days => $"Order it: {days.ToString(CultureInfo.InvariantCulture)} day{(days == 1 ? "" : "s")}.",
             _ => "Order it; how long that takes nobody said.",
         };
         return new(
-            $"{item.Name}, {Where(item)}only {there} there.",
-            new(item.Name, need.Quantity, there, need.Points, item.LeadDays, $"Only {there} there. {order}")
+            $"{item.Name}, {Where(item)}{only}.",
+            new(
+                item.Name,
+                need.Quantity,
+                there,
+                need.Points,
+                item.LeadDays,
+                $"{char.ToUpperInvariant(only[0])}{only[1..]}. {order}"
+            )
         );
     }
 

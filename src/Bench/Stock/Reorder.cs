@@ -19,6 +19,9 @@ public sealed record ToOrder(StockItem Item, string Free, string ReorderAt, int?
 /// </remarks>
 public static class Reorder
 {
+    /// <summary>What is said of something that was never received and never counted: that is not the same as none.</summary>
+    public const string Nobody = "none on record";
+
     /// <summary>Longest lead time first; an unknown one before all, because nobody can plan with it.</summary>
     public static IReadOnlyList<ToOrder> List(IEnumerable<StockItem> items, Shelf shelf) =>
         [
@@ -38,7 +41,7 @@ public static class Reorder
         return promised || free <= item.ReorderAt?.Value
             ? new(
                 item,
-                InWords(Math.Max(0, free), unit),
+                lines.Length == 0 ? Nobody : InWords(Math.Max(0, free), unit),
                 item.ReorderAt is { } at ? InWords(at.Value, at.Unit) : "not said",
                 item.LeadDays,
                 promised

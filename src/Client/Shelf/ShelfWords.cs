@@ -25,7 +25,7 @@ internal static class ShelfWords
     public const string Job = "For which job?";
     public const string Save = "Record it";
     public const string Recorded = "Recorded.";
-    public const string NeverReceived = "None was ever received.";
+    public const string NoRecord = "Nothing of it is on record yet.";
     public const string CountIt = "count it";
 
     /// <summary>What can happen here, as the shop calls it and as people do.</summary>
@@ -49,7 +49,7 @@ internal static class ShelfWords
 
     /// <summary>All of an item in short.</summary>
     public static string Short(StockItem item, IReadOnlyList<StockLineReply>? lines) =>
-        lines is null ? "–"
+        lines is null or { Count: 0 } ? "–"
         : lines.Any(l => l.Warning is not null) ? CountIt
         : Said(lines.Sum(l => l.There), item);
 
@@ -63,9 +63,9 @@ internal static class ShelfWords
     public static string Lead(int? days) =>
         days switch
         {
-            null => "lead time not said",
-            1 => "1 day",
-            _ => $"{days} days",
+            null => "how long an order takes nobody said",
+            1 => "1 day to get",
+            _ => $"{days} days to get",
         };
 
     public static string Missing(bool kind, bool size, bool job, bool amount) =>

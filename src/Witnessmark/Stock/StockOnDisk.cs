@@ -4,7 +4,6 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Calc;
-using Witnessmark.Ledger;
 using Witnessmark.Ledger.Stock;
 using Witnessmark.Serve;
 
@@ -41,7 +40,7 @@ internal static class StockOnDisk
                     return Print(new { answer.ToOrder });
                 foreach (var order in answer.ToOrder)
                     Console.WriteLine(
-                        $"{order.Item}  {order.Name}  {order.Free} free, ordered at {order.ReorderAt}  {Lead(order.LeadDays)}"
+                        $"{order.Item}  {order.Name}  {Free(order.Free)}, ordered at {order.ReorderAt}  {Lead(order.LeadDays)}"
                             + (order.Overpromised ? "  more is promised to jobs than is there" : "")
                     );
                 if (answer.ToOrder.Count == 0)
@@ -88,7 +87,7 @@ internal static class StockOnDisk
     {
         var place = item.Place is null ? "" : $"  {item.Place}";
         if (item.Lines.Count == 0)
-            Console.WriteLine($"{item.Item}  {item.Name}: none was ever received{place}");
+            Console.WriteLine($"{item.Item}  {item.Name}: {Reorder.Nobody}{place}");
         foreach (var line in item.Lines)
         {
             Console.WriteLine($"{item.Item}  {Line(item.Name, line, item.Unit)}{place}");
@@ -103,6 +102,8 @@ internal static class StockOnDisk
         var what = string.Join(", ", new[] { name, line.Size, line.Batch }.OfType<string>());
         return $"{what}: {Said(line.There)} there" + (line.Kept > 0 ? $", {Said(line.Kept)} kept back for jobs" : "");
     }
+
+    private static string Free(string free) => free == Reorder.Nobody ? free : $"{free} free";
 
     private static string Lead(int? days) =>
         days switch

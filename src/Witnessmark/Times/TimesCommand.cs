@@ -6,7 +6,6 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
 using Witnessmark.Calc;
-using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 

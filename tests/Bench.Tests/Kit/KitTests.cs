@@ -126,8 +126,27 @@ public class KitTests
     {
         var kit = For(["oil-filter"], Shelf.Empty);
         Assert.Equal("Not kept on the shelf.", Line(kit, "rag").Note);
-        Assert.Equal("Oil filter Fell 640", Assert.Single(kit.Shortages).Item);
+        var filter = Assert.Single(kit.Shortages);
+        Assert.Equal(
+            ("Oil filter Fell 640", "none on record", "None on record. Order it: 5 days."),
+            (filter.Item, filter.There, filter.Why)
+        );
         Assert.DoesNotContain(For(["oil-filter"]).Lines, l => l.Note.Length > 0);
+    }
+
+    // nothing is not enough, however little is needed
+    [Fact]
+    public void Nothing_there_is_short_also_where_nobody_knows_how_much_is_needed()
+    {
+        var paint = new StockKey("stripe-paint");
+        var counted = new StockMove("c", StockMoveKind.Counted, paint, 0, "Ines Tallow", "2026-11-25");
+        var point = Bench.Book.Points["leaks"] with { Consumables = [new("stripe paint")] };
+        var shortage = Assert.Single(For([point], Shelf.Of([counted])).Shortages);
+        Assert.Equal(
+            ("unknown", "0", "Only 0 there. Order it: 4 days."),
+            (shortage.Needed, shortage.There, shortage.Why)
+        );
+        Assert.Empty(For([point], Shelf.Of([counted with { Amount = 1 }])).Shortages);
     }
 
     [Fact]

@@ -81,7 +81,10 @@ public sealed partial class StockCommandTests : IDisposable
             ("oil-filter-640", 5),
             (order[0].GetProperty("item").GetString(), order[0].GetProperty("leadDays").GetInt32())
         );
-        Assert.Contains("stripe-paint  Stripe paint  0 free, ordered at 1  4 days", Run("stock reorder").Output);
+        Assert.Contains(
+            "stripe-paint  Stripe paint  none on record, ordered at 1  4 days",
+            Run("stock reorder").Output
+        );
         Assert.Contains("Nothing on the shelf has that in it.", Run("stock show zebra").Output);
     }
 
