@@ -9,6 +9,9 @@ namespace Witnessmark.Bench.Kit;
 /// <summary>Holds what is needed against what is on the shelf: which pieces and bottles to take, and what is too little.</summary>
 internal static class FromShelf
 {
+    // more than the largest need takes of the smallest bottle
+    private const decimal MostBottles = 200_000;
+
     public static KitLine Line(
         Need need,
         FigureSheet sheet,
@@ -68,10 +71,13 @@ internal static class FromShelf
 
     private static Found InBottles(Need need, Written amount, StockItem item, Dictionary<string, decimal> there)
     {
-        var sizes = item.Sizes.Select(s => new BottleSize(s.Base, (int)there.GetValueOrDefault($"{s}"))).ToArray();
-        var litres = sizes.Sum(s => s.Litres * s.There);
-        if (amount.Base > BottleChoice.MostLitres || BottleChoice.For(amount.Base, sizes) is not { } bottles)
-            return Lacks(need, item, Litres(litres));
+        if (amount.Base > BottleChoice.MostLitres)
+            return Cannot(item, there.Values.Sum());
+        var sizes = item
+            .Sizes.Select(s => new BottleSize(s.Base, (int)Math.Min(MostBottles, there.GetValueOrDefault($"{s}"))))
+            .ToArray();
+        if (BottleChoice.For(amount.Base, sizes) is not { } bottles)
+            return Lacks(need, item, Litres(sizes.Sum(s => s.Litres * s.There)));
         var taken = item.Sizes.Zip(bottles.Taken).Where(x => x.Second > 0).Select(x => $"{x.Second} × {x.First}");
         return new(
             $"Take {string.Join(" and ", taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",

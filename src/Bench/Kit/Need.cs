@@ -70,7 +70,7 @@ internal sealed record Need(
     private Need With(Consumable asked, FigureSheet sheet)
     {
         if (asked.Figure is { } key)
-            return sheet.Figures.GetValueOrDefault(key) is { Value: { } value, Unit: var unit }
+            return sheet.Figures.GetValueOrDefault(key) is { Value: > 0 and var value, Unit: var unit }
                 ? WithAmount(new(value * asked.Times, unit))
                 : Unknown($"The figure sheet has no amount \"{key}\".");
         if (asked.Amount is not { } text)

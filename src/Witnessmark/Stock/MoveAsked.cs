@@ -41,6 +41,8 @@ internal sealed record MoveAsked(
     {
         if (new[] { Id, Item, Amount, By, Size, Batch, Job, Why }.Any(t => t?.Length > LongestText))
             return (null, null, $"One of the texts is longer than {LongestText} characters.");
+        if (string.IsNullOrWhiteSpace(Id))
+            return (null, null, "id: it is missing.");
         if (!Kinds.TryGetValue(Kind ?? "", out var kind))
             return (null, null, $"kind \"{Kind}\": one of {string.Join(", ", Kinds.Keys)} is allowed.");
         if (!shop.Stock.TryGetValue(Item ?? "", out var item))

@@ -84,6 +84,23 @@ public class CalibrationTests
         );
     }
 
+    /// <summary>The same reading of the same point, once as one of use.</summary>
+    [Fact]
+    public void An_overdue_instrument_still_judges_a_point_of_use()
+    {
+        var rule = Rule with { Due = Due.AddDays(-1) };
+        var slack = AtWork.Bench.Book.Points["chain-slack"];
+        var figure = AtWork.Bench.Newest("fell-640")!.Figures["chain.slack"];
+        var machine = AtWork.Bench.Workshop.Machines["fell-640-0412"];
+        VerdictWord With(bool safety, DateOnly? on) =>
+            Judge
+                .Reading(new(slack with { Safety = safety }, figure, machine, ["60 mm", "40 mm"], [], rule, on))
+                .Opinion!.Verdict;
+        Assert.Equal(VerdictWord.Inside, With(safety: false, Due));
+        Assert.Equal(VerdictWord.Unproven, With(safety: true, Due));
+        Assert.Equal(VerdictWord.Inside, With(safety: true, null)); // a day that nobody knows decides nothing
+    }
+
     /// <summary>Overdue: kept, unproven, holding; what is outside stays outside; a point of use is not held.</summary>
     [Fact]
     public void An_overdue_instrument_proves_no_safety_point_and_the_reading_is_kept()

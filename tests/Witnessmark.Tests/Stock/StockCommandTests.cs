@@ -119,7 +119,7 @@ public sealed partial class StockCommandTests : IDisposable
                 (move with { id = "b", kind = "take" }, 400, "kind"),
                 (move with { id = "b", kind = "use" }, 409, "job: it is missing"),
                 (move with { id = "b", amount = new string('9', 201) }, 400, "longer than 200"),
-                (new { }, 400, "kind"),
+                (new { }, 400, "id: it is missing"),
             }
         )
         {
