@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Drawings;
+using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
 
 namespace Witnessmark.Paper.Handover;
@@ -7,22 +8,26 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>The end of the sheet: who released, who received, and the code that proves the log book.</summary>
 internal static class SheetEnd
 {
-    private const double CodeWidth = 84;
+    private const double PlainWidth = 84;
+    private const double SignedWidth = 112; // 81 modules of 0.49 mm: three dots each in a scan of 150 dpi
 
-    public static void Write(Pages pages, JobState state, string head)
+    public static void Write(Pages pages, JobState state, string workshop, string head, ShopSeal? seal)
     {
-        var code = QrDrawing.Of(CodeText(state, head), $"Seal of the log book of job {state.Job}");
-        var codeCell = Cell.Of(Pages.Width - CodeWidth, CodeWidth, code);
+        var text = seal is null ? CodeText(state, head) : LogBookFile.Signature(state.Job, workshop, head, seal);
+        var width = seal is null ? PlainWidth : SignedWidth;
+        var code = QrDrawing.Of(text, $"Code: {(seal is null ? "seal" : "signed seal")} of the log book of job {state.Job}");
+        var codeCell = Cell.Of(Pages.Width - width, width, code);
         pages.Gap(10);
         pages.Row([Signature(0, "released by", Name(state)), Signature(178, "received by", ""), codeCell], 0, false);
-        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head), Typeface.Aside with { Size = 7.5 }))], 2, false);
+        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head, seal), Typeface.Aside with { Size = 7.5 }))], 2, false);
     }
 
-    /// <summary>What the code holds: the job and the seal of its log book.</summary>
+    /// <summary>What an unsigned code holds: the job and the seal of its log book.</summary>
     public static string CodeText(JobState state, string head) => $"witnessmark job:{state.Job} log-book-sha256:{head}";
 
-    private static string Proof(JobState state, string head) =>
-        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}.";
+    private static string Proof(JobState state, string head, ShopSeal? seal) =>
+        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}"
+        + (seal is null ? "." : $", signed with the workshop's key {seal.Key.Id}.");
 
     private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Name : "";
 

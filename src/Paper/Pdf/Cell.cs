@@ -24,12 +24,16 @@ internal sealed record Cell(
 
     public double Height => Drawing is { } d ? d.Height * Scale : Lines.Sum(l => l.Face.Leading);
 
+    /// <summary>What it says in letters, in the order in which they are drawn.</summary>
+    public IEnumerable<string> Said =>
+        Drawing is { } d ? d.Shapes.OfType<Words>().Select(w => Printable.Of(w.Text)) : Lines.Select(l => l.Text);
+
     /// <summary>Text, broken to the width; empty texts are left out.</summary>
     public static Cell Of(double x, double width, params IEnumerable<(string? Text, Typeface Face)> texts) =>
         new(
             x,
             width,
-            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(t.Text!, t.Face, width))]
+            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(Printable.Of(t.Text!), t.Face, width))]
         );
 
     /// <summary>A drawing as wide as the column.</summary>
