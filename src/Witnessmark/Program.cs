@@ -4,6 +4,8 @@ using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Judge;
+using Witnessmark.Keys;
+using Witnessmark.LogBooks;
 using Witnessmark.Machines;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
@@ -18,6 +20,8 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CalcCommand.Create(),
     CampaignsCommand.Create(),
     JudgeCommand.Create(),
+    KeyCommand.Create(),
+    LogBookCommand.Create(),
     MachinesCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),

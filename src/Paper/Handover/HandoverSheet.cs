@@ -50,8 +50,9 @@ public static class HandoverSheet
         SeenList.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);
-        BeforeYouRide.Write(pages, state);
-        SheetEnd.Write(pages, state, bench.Workshop.Id, LogBookFile.Head(state, bench), seal);
+        var head = LogBookFile.Head(state, bench);
+        BeforeYouRide.Write(pages, state, SheetEnd.Code(state, bench.Workshop.Id, head, seal));
+        SheetEnd.Write(pages, state, head, seal);
     }
 
     private static void Describe(PdfDocument document, string title, Workbench bench, DateOnly printedOn)

@@ -22,7 +22,10 @@ public sealed record EarlierVisits(
         var file = document.RootElement.Clone();
         return file.TryGetProperty("visits", out var visits)
             ? new([.. visits.EnumerateArray()], [.. LogBookCheck.KeysIn(file)], LogBookContent.OthersIn(file))
-            : None with { Visits = [file] }; // a file of version 1 is one visit
+            : None with
+            {
+                Visits = [file],
+            }; // a file of version 1 is one visit
     }
 
     /// <summary>These, and then others that are not among them.</summary>

@@ -74,7 +74,11 @@ internal static class LogBookCheck
 
     private static LogBookFinding OfVisits(JsonElement file, KnownKeys known)
     {
-        if (!file.TryGetProperty("visits", out var visits) || visits.ValueKind != JsonValueKind.Array || visits.GetArrayLength() == 0)
+        if (
+            !file.TryGetProperty("visits", out var visits)
+            || visits.ValueKind != JsonValueKind.Array
+            || visits.GetArrayLength() == 0
+        )
             return VisitCheck.Missing("the visits are");
         var signatures = new SignatureCheck([.. KeysIn(file)], known);
         var found = new List<VisitFinding>();
@@ -94,14 +98,24 @@ internal static class LogBookCheck
 
     private static LogBookFinding Whole(IReadOnlyList<VisitFinding> visits)
     {
-        var strangers = visits.Where(v => v is { KeyId: not null, KeyName: null }).Select(v => v.KeyId).Distinct().ToList();
+        var strangers = visits
+            .Where(v => v is { KeyId: not null, KeyName: null })
+            .Select(v => v.KeyId)
+            .Distinct()
+            .ToList();
         var says =
             strangers.Count > 0
                 ? $"The file is whole, but the key {string.Join(" and the key ", strangers)} is not known here: ask the workshop for its public key by another way."
             : visits.All(v => v.KeyId is null)
                 ? "The file is as it was written. Nobody signed it: compare its seal with the paper."
             : "The file is as it was written, and signed by a known key.";
-        return new(strangers.Count > 0 ? LogBookWord.UnknownKey : LogBookWord.Intact, says, null, visits[^1].Head, visits);
+        return new(
+            strangers.Count > 0 ? LogBookWord.UnknownKey : LogBookWord.Intact,
+            says,
+            null,
+            visits[^1].Head,
+            visits
+        );
     }
 
     private static LogBookFinding Unreadable(string why) =>

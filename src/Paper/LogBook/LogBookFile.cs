@@ -41,6 +41,9 @@ public static class LogBookFile
         return LogBookContent.File(earlier with { Visits = visits }, seal, paper?.ToList());
     }
 
+    /// <summary>The file of visits that are kept for later, unsigned as a whole: each visit keeps its own signature.</summary>
+    public static string Write(EarlierVisits visits) => LogBookContent.File(visits, null, null);
+
     /// <summary>The seal of a job's visit, as the handover sheet prints it.</summary>
     public static string Head(JobState state, Workbench bench) =>
         HeadOf(Value(json => LogBookContent.Visit(json, state, bench)));
@@ -59,7 +62,7 @@ public static class LogBookFile
         LogBookCheck.Of(text, keys ?? KnownKeys.None);
 
     /// <summary>A visit with its seal and signature.</summary>
-    internal static JsonElement Visit(JobState state, Workbench bench, ShopSeal? seal)
+    public static JsonElement Visit(JobState state, Workbench bench, ShopSeal? seal)
     {
         var head = Head(state, bench);
         return Value(json =>
@@ -74,7 +77,8 @@ public static class LogBookFile
     /// <summary>The seal over a visit's content without its fields <c>head</c> and <c>signature</c>.</summary>
     internal static string HeadOf(JsonElement content) => EntryHash.OfText(CanonicalJson.Of(content));
 
-    internal static string? HeadIn(JsonElement visit) => visit.TryGetProperty("head", out var head) ? head.GetString() : null;
+    internal static string? HeadIn(JsonElement visit) =>
+        visit.TryGetProperty("head", out var head) ? head.GetString() : null;
 
     internal static JsonElement Value(Action<Utf8JsonWriter> members)
     {

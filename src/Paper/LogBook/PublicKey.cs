@@ -63,7 +63,8 @@ public sealed record PublicKey(string X, string Y)
             var point = new ECPoint { X = Base64Url.DecodeFromChars(X), Y = Base64Url.DecodeFromChars(Y) };
             return ECDsa.Create(new ECParameters { Curve = ECCurve.NamedCurves.nistP256, Q = point });
         }
-        catch (Exception wrong) when (wrong is CryptographicException or FormatException or PlatformNotSupportedException)
+        catch (Exception wrong)
+            when (wrong is CryptographicException or FormatException or PlatformNotSupportedException)
         {
             throw new FormatException($"The key is no point on the curve P-256: {wrong.Message}", wrong);
         }

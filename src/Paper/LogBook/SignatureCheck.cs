@@ -18,7 +18,10 @@ internal sealed class SignatureCheck(IReadOnlyList<PublicKey> keys, KnownKeys kn
         var (jws, key, fault) = Read(compact, $"of job {job}");
         if (fault is not null)
             return (found, fault);
-        return jws!.Says("head") == found.Head && jws.Says("job") == job && jws.Says("workshop") == LogBookCheck.TextOf(shop, "id")
+        return
+            jws!.Says("head") == found.Head
+            && jws.Says("job") == job
+            && jws.Says("workshop") == LogBookCheck.TextOf(shop, "id")
             ? (found with { KeyId = key!.Id, KeyName = known.NameOf(key) }, null)
             : (found, Changed($"The signature of job {job} belongs to another record."));
     }
@@ -31,9 +34,10 @@ internal sealed class SignatureCheck(IReadOnlyList<PublicKey> keys, KnownKeys kn
         var (jws, _, fault) = Read(compact, "of the whole");
         if (fault is not null)
             return fault;
-        var heads = jws!.Content.TryGetProperty("heads", out var signed) && signed.ValueKind == JsonValueKind.Array
-            ? [.. signed.EnumerateArray().Select(h => h.ToString())]
-            : Array.Empty<string>();
+        var heads =
+            jws!.Content.TryGetProperty("heads", out var signed) && signed.ValueKind == JsonValueKind.Array
+                ? [.. signed.EnumerateArray().Select(h => h.ToString())]
+                : Array.Empty<string>();
         if (!heads.SequenceEqual(visits.Select(v => v.Head)))
             return heads.Length > visits.Count
                 ? VisitCheck.Missing($"{heads.Length - visits.Count} of {heads.Length} visits are")

@@ -39,14 +39,25 @@ internal static partial class ArchiveFile
     }
 
     private static int TableAt(string text) =>
-        int.Parse(text[(text.LastIndexOf("startxref", StringComparison.Ordinal) + 9)..].Split(default(char[]), StringSplitOptions.RemoveEmptyEntries)[0], CultureInfo.InvariantCulture);
+        int.Parse(
+            text[(text.LastIndexOf("startxref", StringComparison.Ordinal) + 9)..]
+                .Split(default(char[]), StringSplitOptions.RemoveEmptyEntries)[0],
+            CultureInfo.InvariantCulture
+        );
 
     /// <summary>Number and place of every object in use. The writer numbers them without a gap.</summary>
     private static List<(int Number, int At)> Places(string text) =>
         [
             .. Entry()
                 .Matches(text[TableAt(text)..])
-                .Select((m, number) => (number, At: int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture), Used: m.Groups[2].Value == "n"))
+                .Select(
+                    (m, number) =>
+                        (
+                            number,
+                            At: int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture),
+                            Used: m.Groups[2].Value == "n"
+                        )
+                )
                 .Where(e => e.Used)
                 .Select(e => (e.number, e.At)),
         ];
@@ -61,13 +72,26 @@ internal static partial class ArchiveFile
         var content = given.Substring(stream.Index + stream.Length, length);
         if (head.Contains("/Metadata", StringComparison.Ordinal))
             content = Declared(Dated(content, day));
-        else if (!head.Contains("/Filter", StringComparison.Ordinal))
+        else if (head.Contains("/Filter/FlateDecode", StringComparison.Ordinal))
+            content = Compressed(Unpacked(content));
+        else
         {
             content = Compressed(content);
             head = head.Insert(head.IndexOf("<<", StringComparison.Ordinal) + 2, "/Filter/FlateDecode");
         }
         head = Length().Replace(head, $"/Length {content.Length}");
         return $"{head}stream\n{content}\nendstream\nendobj\n";
+    }
+
+    private static string Unpacked(string content)
+    {
+        using var packed = new ZLibStream(
+            new MemoryStream(Encoding.Latin1.GetBytes(content)),
+            CompressionMode.Decompress
+        );
+        using var whole = new MemoryStream();
+        packed.CopyTo(whole);
+        return Encoding.Latin1.GetString(whole.ToArray());
     }
 
     private static string Compressed(string content)
@@ -83,7 +107,7 @@ internal static partial class ArchiveFile
 
     private static string Dated(string text, DateOnly day)
     {
-        var info = day.ToString("'(D:'yyyyMMdd'000000+00''00'')'", CultureInfo.InvariantCulture);
+        var info = $"({PdfDay.Of(day)})";
         text = InfoDate().Replace(text, info);
         text = Moment().Replace(text, day.ToString("'>'yyyy-MM-dd'T00:00:00+00:00<'", CultureInfo.InvariantCulture));
         return Uuid().Replace(text, "uuid:00000000-0000-4000-8000-000000000000");

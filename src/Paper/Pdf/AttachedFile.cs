@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Advanced;
@@ -20,7 +19,7 @@ internal static class AttachedFile
         content.Elements.SetName("/Subtype", "/application/json");
         var facts = new PdfDictionary(document);
         facts.Elements.SetInteger("/Size", bytes.Length);
-        facts.Elements.SetString("/ModDate", day.ToString("'D:'yyyyMMdd'000000+00''00'''", CultureInfo.InvariantCulture));
+        facts.Elements.SetString("/ModDate", PdfDay.Of(day));
         content.Elements["/Params"] = facts;
         var specification = all.OfType<PdfFileSpecification>().Single();
         specification.Elements.SetString("/UF", name);

@@ -33,7 +33,11 @@ internal sealed record Cell(
         new(
             x,
             width,
-            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(Printable.Of(t.Text!), t.Face, width))]
+            [
+                .. texts
+                    .Where(t => !string.IsNullOrWhiteSpace(t.Text))
+                    .SelectMany(t => Broken(Printable.Of(t.Text!), t.Face, width)),
+            ]
         );
 
     /// <summary>A drawing as wide as the column.</summary>

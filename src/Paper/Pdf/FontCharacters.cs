@@ -38,7 +38,9 @@ internal sealed class FontCharacters
         for (var i = at + 14; i < at + 14 + doubled; i += 2)
         {
             var offset = i + 2 + 3 * doubled;
-            read.segments.Add(new(Short(font, i + 2 + doubled), Short(font, i), Short(font, i + 2 + 2 * doubled), offset));
+            read.segments.Add(
+                new(Short(font, i + 2 + doubled), Short(font, i), Short(font, i + 2 + 2 * doubled), offset)
+            );
         }
         return read;
     }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using PdfSharp.Pdf;
-using Witnessmark.Paper.Drawings;
 
 namespace Witnessmark.Paper.Pdf;
 
@@ -74,7 +73,9 @@ internal sealed class Pages(PaperSize size, string footer)
     public IEnumerable<string> Lines() =>
         Enumerable
             .Range(0, page + 1)
-            .SelectMany(n => placed.Where(r => r.Page == n).SelectMany(r => r.Cells).SelectMany(c => c.Cell.Said).Append(Footer(n)));
+            .SelectMany(n =>
+                placed.Where(r => r.Page == n).SelectMany(r => r.Cells).SelectMany(c => c.Cell.Said).Append(Footer(n))
+            );
 
     /// <summary>Draws the pages into a file.</summary>
     public void Draw(PdfDocument document)

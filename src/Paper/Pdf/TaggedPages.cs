@@ -24,13 +24,20 @@ internal sealed class TaggedPages
 
     public void Draw(IReadOnlyList<PlacedRow> rows, string footer)
     {
-        var page = document.AddPage(new PdfPage { Width = XUnitPt.FromPoint(size.Width), Height = XUnitPt.FromPoint(size.Height) });
+        var page = document.AddPage(
+            new PdfPage { Width = XUnitPt.FromPoint(size.Width), Height = XUnitPt.FromPoint(size.Height) }
+        );
         using var canvas = XGraphics.FromPdfPage(page);
         var at = 0;
         while (at < rows.Count)
             at = rows[at].Kind is RowKind.Text ? Text(canvas, rows, at) : Table(canvas, rows, at);
         tags.BeginArtifact();
-        Write(canvas, Cell.Of(0, Pages.Width, (footer, new Typeface(7.5, false, Ink.Soft))).Lines.Take(1), Left, size.Height - 34);
+        Write(
+            canvas,
+            Cell.Of(0, Pages.Width, (footer, new Typeface(7.5, false, Ink.Soft))).Lines.Take(1),
+            Left,
+            size.Height - 34
+        );
         tags.End();
     }
 
@@ -48,9 +55,10 @@ internal sealed class TaggedPages
         tags.BeginElement(PdfBlockLevelElementTag.Table);
         do
         {
-            var name = rows[at].Kind is RowKind.Columns
-                ? PdfBlockLevelElementTag.TableHeaderCell
-                : PdfBlockLevelElementTag.TableDataCell;
+            var name =
+                rows[at].Kind is RowKind.Columns
+                    ? PdfBlockLevelElementTag.TableHeaderCell
+                    : PdfBlockLevelElementTag.TableDataCell;
             tags.BeginElement(PdfBlockLevelElementTag.TableRow);
             foreach (var (cell, top) in rows[at].Cells)
             {

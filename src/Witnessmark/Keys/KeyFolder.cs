@@ -22,7 +22,10 @@ public static class KeyFolder
         }
         catch (FormatException wrong)
         {
-            throw new FormatException($"{path}: {wrong.Message} Put the right file back; a new key would be a stranger to everybody.", wrong);
+            throw new FormatException(
+                $"{path}: {wrong.Message} Put the right file back; a new key would be a stranger to everybody.",
+                wrong
+            );
         }
     }
 

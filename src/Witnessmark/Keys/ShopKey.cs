@@ -41,7 +41,10 @@ public sealed class ShopKey
         {
             using var jwk = JsonDocument.Parse(text);
             var written = PublicKey.Read(jwk.RootElement);
-            if (!jwk.RootElement.TryGetProperty("d", out var d) || Base64Url.DecodeFromChars(d.GetString()) is not { Length: Half } bytes)
+            if (
+                !jwk.RootElement.TryGetProperty("d", out var d)
+                || Base64Url.DecodeFromChars(d.GetString()) is not { Length: Half } bytes
+            )
                 throw new FormatException("It holds no private key (\"d\", 32 bytes in base64url).");
             var key = new ShopKey(bytes);
             return key.shown == written
@@ -59,7 +62,8 @@ public sealed class ShopKey
     public static string NewFile(byte[] chance)
     {
         var key = new ShopKey(chance);
-        return $$"""{"crv":"P-256","d":"{{Encoded(chance)}}","kty":"EC","x":"{{key.shown.X}}","y":"{{key.shown.Y}}"}""" + "\n";
+        return $$"""{"crv":"P-256","d":"{{Encoded(chance)}}","kty":"EC","x":"{{key.shown.X}}","y":"{{key.shown.Y}}"}"""
+            + "\n";
     }
 
     /// <summary>A private number for <see cref="NewFile"/>.</summary>
