@@ -114,6 +114,7 @@ public class ChassisAndElectricsRequestTests
             { "voltage-drop", """{"atSource":"0 V","atLoad":"0 V","meterUncertainty":"0 V"}""" },
             { "headlamp-aim", Beam },
             { "headlamp-aim", Beam.Replace("680 mm", "0 mm").Replace("0.5 %", "-0.5 %") },
+            { "headlamp-aim", Beam.Replace("0.5 %", "2 %") }, // one inclination only is permitted
         };
 
     [Theory]
