@@ -136,6 +136,10 @@ public class ChassisAndElectricsRequestTests
         Same("battery-state", Battery.Replace(",\"meterError\":\"0.1 V\"", ""), Battery.Replace("0.1 V", "0 V"));
     }
 
+    [Fact]
+    public void The_end_of_the_travel_is_the_same_in_any_unit() =>
+        Same("fork-air", Fork.Replace("80 mm", "5.118110236220473 in"), Fork.Replace("80 mm", "130 mm"));
+
     // The ohm has two signs in Unicode and a name on plain keyboards
     [Theory]
     [InlineData("Ω")]
