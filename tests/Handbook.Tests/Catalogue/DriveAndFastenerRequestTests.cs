@@ -55,6 +55,59 @@ public class DriveAndFastenerRequestTests
         Assert.Contains(told, reply.Malformed);
     }
 
+    public static TheoryData<string, string, string?> Ends =>
+        new()
+        {
+            { "angle-tightening", Angle.Replace("20 N·m", "0 N·m"), null },
+            { "angle-tightening", Angle.Replace("20 N·m", "-1 N·m"), "snugTorque: \"-1 N·m\"" },
+            { "angle-tightening", Angle.Replace("20 N·m", "100000 N·m"), null },
+            { "angle-tightening", Angle.Replace("20 N·m", "100001 N·m"), "snugTorque: \"100001 N·m\"" },
+            { "angle-tightening", Angle.Replace("10 mm", "0.1 mm").Replace("1.25 mm", "0.05 mm"), null },
+            {
+                "angle-tightening",
+                Angle.Replace("10 mm", "0.09 mm").Replace("1.25 mm", "0.05 mm"),
+                "diameter: \"0.09 mm\""
+            },
+            { "angle-tightening", Angle.Replace("10 mm", "1 m"), null },
+            { "angle-tightening", Angle.Replace("10 mm", "1001 mm"), "diameter: \"1001 mm\"" },
+            { "angle-tightening", Angle.Replace("110000 N/mm", "0.001 N/mm"), null },
+            { "angle-tightening", Angle.Replace("110000 N/mm", "0.0009 N/mm"), "boltStiffness: \"0.0009 N/mm\"" },
+            { "angle-tightening", Angle.Replace("110000 N/mm", "1e9 N/mm"), null },
+            { "angle-tightening", Angle.Replace("110000 N/mm", "1.1e9 N/mm"), "boltStiffness: \"1.1e9 N/mm\"" },
+            { "angle-tightening", Angle.Replace("500000 N/mm", "0.001 N/mm"), null },
+            { "angle-tightening", Angle.Replace("500000 N/mm", "0.0009 N/mm"), "jointStiffness: \"0.0009 N/mm\"" },
+            { "angle-tightening", Angle.Replace("500000 N/mm", "1e9 N/mm"), null },
+            { "angle-tightening", Angle.Replace("500000 N/mm", "1.1e9 N/mm"), "jointStiffness: \"1.1e9 N/mm\"" },
+            { "angle-tightening", Angle.Replace("90 deg", "0 deg"), null },
+            { "angle-tightening", Angle.Replace("90 deg", "720 deg"), null },
+            { "angle-tightening", Angle.Replace("90 deg", "721 deg"), "angle: \"721 deg\"" },
+            { "bolt-preload", Bolt.Replace("0.9", "1"), null },
+            { "tightening-order", Staged("100000 N·m", "100 %"), null },
+            { "tightening-order", Staged("100001 N·m", "100 %"), "torque: \"100001 N·m\"" },
+            { "tightening-order", Staged("0 N·m", "100 %"), "torque: \"0 N·m\"" },
+            { "tightening-order", Staged("24 N·m", "0 %", "100 %"), "stages.0: \"0 %\"" },
+            { "tightening-order", Staged("24 N·m", "50 %", "50 %"), "stages: not rising" },
+            { "tightening-order", Staged("24 N·m", Rising(10)), null },
+            { "tightening-order", Staged("24 N·m", Rising(11)), "more than ten" },
+            { "torque-tool", $$"""{"setting":"10 N·m","tools":[{{Tool.Replace("2 N·m", "10 N·m")}}]}""", null },
+        };
+
+    private static string[] Rising(int stages) => [.. Enumerable.Range(1, stages).Select(i => $"{9 * i} %")];
+
+    private static string Staged(string torque, params string[] stages) =>
+        $$"""{"fasteners":4,"torque":"{{torque}}","stages":["{{string.Join("\",\"", stages)}}"]}""";
+
+    [Theory]
+    [MemberData(nameof(Ends))]
+    public void What_may_be_given_ends_where_it_says(string name, string given, string? told)
+    {
+        var reply = CaseFiles.Ask(name, given);
+        if (told is not null)
+            Assert.Contains(told, reply.Malformed);
+        else
+            Assert.Equal((null, null), (reply.Malformed, reply.Refusal));
+    }
+
     [Fact]
     public void The_requests_that_are_broken_here_are_answered_when_whole()
     {
