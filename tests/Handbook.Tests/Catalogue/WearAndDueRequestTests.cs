@@ -86,4 +86,16 @@ public class WearAndDueRequestTests
         Assert.Null(reply.Malformed);
         Assert.Null(reply.Refusal);
     }
+
+    [Fact]
+    public void The_next_service_may_be_now() =>
+        Assert.NotNull(CaseFiles.Ask("wear-forecast", Wear.Replace("10000 km", "5000 km")).Outputs);
+
+    [Fact]
+    public void Only_what_is_asked_for_has_a_probability()
+    {
+        Assert.Single(CaseFiles.Ask("date-forecast", Date).Outputs!["probabilities"]!.AsArray());
+        var silent = CaseFiles.Ask("date-forecast", Date.Replace(",\"byDays\":[80]", "")).Outputs!;
+        Assert.False(silent.ContainsKey("probabilities"));
+    }
 }
