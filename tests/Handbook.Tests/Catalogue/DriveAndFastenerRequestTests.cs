@@ -15,9 +15,14 @@ public class DriveAndFastenerRequestTests
     private const string Angle =
         """{"snugTorque":"20 N·m","nutFactor":0.15,"diameter":"10 mm","pitch":"1.25 mm","boltStiffness":"110000 N/mm","jointStiffness":"500000 N/mm","angle":"90 deg"}""";
 
+    private static string Adjusted(string min, string max) =>
+        $$"""{"trials":[{"turns":0,"slack":"50 mm"},{"turns":2,"slack":"20 mm"}],"limit":{"min":"{{min}}","max":"{{max}}"},"slackUncertainty":"1 mm"}""";
+
     public static TheoryData<string, string, string> Mistakes =>
         new()
         {
+            { "chain-adjustment", Adjusted("10 mm", "10 mm"), "limit: min not below max" },
+            { "chain-adjustment", Adjusted("11 mm", "10 mm"), "limit: min not below max" },
             { "chain-wear", Wear.Replace("307.9", "328.1"), "inner: not less than outer" },
             { "chain-wear", Wear.Replace("15.875", "1.5875"), "pitch: \"1.5875 mm\"; allowed:" },
             { "chain-travel", Travel.Replace("-3 deg", "11 deg"), "bumpAngle: more than droopAngle" },

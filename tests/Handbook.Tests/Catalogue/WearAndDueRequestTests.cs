@@ -87,6 +87,13 @@ public class WearAndDueRequestTests
         Assert.Null(reply.Refusal);
     }
 
+    [Theory]
+    [InlineData("2025-11-30", "2026-11-25")]
+    [InlineData("2026-01-01", "2026-11-25")]
+    [InlineData("2020-01-01", "2026-11-25")]
+    public void An_entry_may_be_of_today(string entry, string today) =>
+        Assert.NotNull(CaseFiles.Ask("service-due", Due.Replace(entry, today)).Outputs);
+
     [Fact]
     public void The_next_service_may_be_now() =>
         Assert.NotNull(CaseFiles.Ask("wear-forecast", Wear.Replace("10000 km", "5000 km")).Outputs);
