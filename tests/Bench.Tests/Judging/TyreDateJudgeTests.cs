@@ -24,7 +24,10 @@ public class TyreDateJudgeTests
     public void A_code_that_no_tyre_carries_proves_nothing_and_the_note_says_so()
     {
         var opinion = Judged(null, "3123", "3187");
-        Assert.Equal((VerdictWord.Unproven, "No tyre carries this code: read it again"), (opinion.Verdict, opinion.Headline));
+        Assert.Equal(
+            (VerdictWord.Unproven, "No tyre carries this code: read it again"),
+            (opinion.Verdict, opinion.Headline)
+        );
         Assert.EndsWith(
             "No tyre of 1987 carries four digits: the code is misread, or it lies after the day asked about.",
             opinion.Grounds

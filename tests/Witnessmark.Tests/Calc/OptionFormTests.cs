@@ -34,6 +34,11 @@ public class OptionFormTests
         Assert.Equal(calculation.Takes.Select(i => i.Name), request.Select(p => p.Key));
         var needed = calculation.Takes.Where(i => !i.Optional).Select(i => Options.Kebab(i.Name)).ToArray();
         foreach (var key in needed)
-            Assert.Contains(lines, l => l.StartsWith($"--{key}", StringComparison.Ordinal) || l.StartsWith($"[--{key}.", StringComparison.Ordinal));
+            Assert.Contains(
+                lines,
+                l =>
+                    l.StartsWith($"--{key}", StringComparison.Ordinal)
+                    || l.StartsWith($"[--{key}.", StringComparison.Ordinal)
+            );
     }
 }
