@@ -7,17 +7,23 @@ namespace Witnessmark.Bench.Jobs;
 /// <param name="Left">Each number once, as it was decided last.</param>
 internal sealed record CampaignFold(IReadOnlyList<CampaignSettled> Settled, IReadOnlyList<CampaignLeft> Left)
 {
-    public static CampaignFold Of(IReadOnlyList<Fact> live) =>
-        new(
-            [
-                .. Last(live.OfType<CampaignFact>(), f => f.Number)
-                    .Select(f => new CampaignSettled(f.Entry, f.Number, f.Outcome, f.Why)),
-            ],
+    public static CampaignFold Of(IReadOnlyList<Fact> live)
+    {
+        CampaignSettled[] settled =
+        [
+            .. Last(live.OfType<CampaignFact>(), f => f.Number)
+                .Select(f => new CampaignSettled(f.Entry, f.Number, f.Outcome, f.Why)),
+        ];
+        var done = settled.Where(Lifts).Select(s => NameKey.Of(s.Number)).ToHashSet();
+        return new(
+            settled,
             [
                 .. Last(live.OfType<CampaignLeftFact>().Where(f => IsReason(f.Why)), f => f.Number)
+                    .Where(f => !done.Contains(NameKey.Of(f.Number))) // nothing is open that it could leave with
                     .Select(f => new CampaignLeft(f.Entry, f.Number, f.Why)),
             ]
         );
+    }
 
     /// <summary>
     /// "Do not ride" campaigns that were found at arrival and hold the job: neither done, nor found by somebody, with a reason, not to
@@ -27,12 +33,12 @@ internal sealed record CampaignFold(IReadOnlyList<CampaignSettled> Settled, IRea
     {
         if (!opening.KeepsMachine)
             return [];
-        var lifted = Settled
-            .Where(s => s.Outcome == CampaignOutcome.Done || IsReason(s.Why))
-            .Select(s => s.Number)
-            .Concat(Left.Select(l => l.Number));
+        var lifted = Settled.Where(Lifts).Select(s => s.Number).Concat(Left.Select(l => l.Number));
         return OpenCampaigns.Of((opening.Arrival.Campaigns ?? []).Where(c => c.DoNotRide), lifted);
     }
+
+    private static bool Lifts(CampaignSettled settled) =>
+        settled.Outcome == CampaignOutcome.Done || IsReason(settled.Why);
 
     private static bool IsReason(string? why) => !string.IsNullOrWhiteSpace(why);
 

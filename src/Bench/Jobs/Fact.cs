@@ -1,6 +1,7 @@
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Visits;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -71,6 +72,22 @@ public static class Facts
         catch (NotUnderstood notUnderstood)
         {
             return (null, notUnderstood.Message);
+        }
+    }
+
+    /// <summary>What an arrival says of its job as a whole, without its points; null when it is not understood.</summary>
+    internal static ArrivalHead? Head(Entry arrival)
+    {
+        try
+        {
+            var body = new Body(arrival.Body);
+            var (machine, sheet) = (body.Text("machine"), body.Text("sheet"));
+            var known = body.Has(KnownMachine.Key) ? Known(machine, sheet, body.Inside(KnownMachine.Key)) : null;
+            return new(machine, sheet, body.Whole("revision"), body.Text("purpose"), known);
+        }
+        catch (NotUnderstood)
+        {
+            return null;
         }
     }
 

@@ -56,6 +56,16 @@ public class CampaignHoldTests
     }
 
     [Fact]
+    public void Nothing_leaves_open_what_is_done()
+    {
+        var work = Arrived([Brake])
+            .Writes(EntryKind.CampaignLeft, EntryBody.CampaignLeft("26X-011", "goes on a trailer"))
+            .Writes(EntryKind.Campaign, EntryBody.Campaign("26x 011", CampaignOutcome.Done));
+        Assert.Empty(work.State.CampaignsLeft);
+        Assert.Null(Held(work));
+    }
+
+    [Fact]
     public void A_decision_without_a_reason_lifts_nothing()
     {
         var work = Arrived([Brake]).Writes(EntryKind.CampaignLeft, EntryBody.CampaignLeft("26X-011", " "));
