@@ -26,7 +26,7 @@ const FEWEST = 3; // signs: less is found by chance in any picture
 /** The text of a code that the row crosses, in either direction, or null. */
 export function readRow(row) {
   const runs = runsOf(row);
-  return read(runs) ?? read(runs.toReversed());
+  return read(runs) ?? read(runs.slice().reverse());
 }
 
 function read(runs) {
@@ -38,26 +38,35 @@ function read(runs) {
   return null;
 }
 
-/** Widths of white and black in turn, white first. What is darker than its neighbourhood is black. */
+/** Widths of white and black in turn, white first, edges found between two dots. Black is darker than the middle of its neighbourhood. */
 function runsOf(row) {
-  const reach = Math.max(8, Math.round(row.length / 16));
-  let sum = 0;
-  let [from, to] = [0, 0];
-  const runs = [0];
+  const [least, most] = ends(row, 0, row.length);
+  const reach = Math.max(12, Math.round(row.length / 40));
+  const runs = [];
   let black = false;
-  let [least, most] = [255, 0];
-  for (const v of row) [least, most] = [Math.min(least, v), Math.max(most, v)];
-  const flat = (most - least) / 8; // smaller differences from the mean are noise on one ground
+  let [edge, off] = [0, 0];
   for (let i = 0; i < row.length; i++) {
-    for (; to < Math.min(row.length, i + reach); to++) sum += row[to];
-    for (; from < i - reach; from++) sum -= row[from];
-    const off = sum / (to - from) - row[i];
-    const now = off > flat ? true : off < -flat ? false : black && off > 0;
-    if (now !== black) runs.push(0);
-    black = now;
-    runs[runs.length - 1]++;
+    const [low, high] = ends(row, Math.max(0, i - reach), Math.min(row.length, i + reach + 1));
+    // on one ground there is no middle: nothing is black there
+    const now = high - low < (most - least) / 4 ? -1 : (low + high) / 2 - row[i];
+    if (now > 0 !== black) {
+      const at = i - (off === now ? 0 : now / (now - off));
+      runs.push(at - edge);
+      [edge, black] = [at, !black];
+    }
+    off = now;
   }
+  runs.push(row.length - edge);
   return runs;
+}
+
+function ends(row, from, to) {
+  let [least, most] = [Infinity, -Infinity];
+  for (let i = from; i < to; i++) {
+    if (row[i] < least) least = row[i];
+    if (row[i] > most) most = row[i];
+  }
+  return [least, most];
 }
 
 function read39(runs, start) {
@@ -78,7 +87,7 @@ function read39(runs, start) {
 function sign39(runs, i) {
   const widths = runs.slice(i, i + 9);
   if (widths.length < 9) return null;
-  const sorted = widths.toSorted((a, b) => a - b);
+  const sorted = widths.slice().sort((a, b) => a - b);
   if (sorted[6] < 1.4 * sorted[5] || sorted[8] > 5 * sorted[0]) return null;
   const bits = widths.reduce((all, w) => 2 * all + (w >= sorted[6] ? 1 : 0), 0);
   return SIGNS_39[WIDE_39.indexOf(bits)] ?? null;
