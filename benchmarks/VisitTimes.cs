@@ -48,7 +48,12 @@ internal static class VisitTimes
         await Line(page, "the machine", $".lines a[href='{Machine}']", "main.machine .job-card");
         await page.GotoAsync(PublishedProgram.Address + Machine);
         await page.WaitForSelectorAsync("main.machine .lines a");
-        await Line(page, "a point, 500 readings", $".lines a[href$='points/tyre-rear-tread']", "main.machine .graph svg");
+        await Line(
+            page,
+            "a point, 500 readings",
+            $".lines a[href$='points/tyre-rear-tread']",
+            "main.machine .graph svg"
+        );
     }
 
     private static async Task<int> Post()

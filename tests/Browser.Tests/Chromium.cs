@@ -20,7 +20,12 @@ public sealed class Chromium : IAsyncLifetime
     }
 
     /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M).</summary>
-    public async Task<BrowserDevice> Device(int width = 390, int height = 844, ColorScheme scheme = ColorScheme.Light, string? camera = null)
+    public async Task<BrowserDevice> Device(
+        int width = 390,
+        int height = 844,
+        ColorScheme scheme = ColorScheme.Light,
+        string? camera = null
+    )
     {
         var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
         // service worker and offline need a persistent context

@@ -97,7 +97,9 @@ public sealed class MachinesTests(Published published, Chromium chromium)
         await hand.Open("machines/fell-640-0412");
         await Assertions.Expect(hand.Page.Locator(".job-card")).ToHaveCountAsync(7);
         await hand.Page.GetByRole(AriaRole.Link, new() { Name = "Rear tyre, tread depth" }).ClickAsync();
-        await Assertions.Expect(hand.Page.Locator(".graph svg")).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("6 readings over distance"));
+        await Assertions
+            .Expect(hand.Page.Locator(".graph svg"))
+            .ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("6 readings over distance"));
         await Assertions.Expect(hand.Page.Locator("#forecast")).ToContainTextAsync("to the limit");
         await Assertions.Expect(hand.Page.Locator(".compared tbody tr")).ToHaveCountAsync(6);
     }

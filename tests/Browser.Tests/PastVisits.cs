@@ -44,9 +44,29 @@ public static class PastVisits
     {
         var day = new DateOnly(2026, 4, 20).AddDays(-(of - number) * 7);
         var km = 1000 + (long)((11840.0 - 1000) * number / of);
-        var machine = new Machine("fell-640-0412", "Fell 640", "GZ0FE64C8RH000412", 2024, "fell-640", null, null, null, "Tarnmoor");
+        var machine = new Machine(
+            "fell-640-0412",
+            "Fell 640",
+            "GZ0FE64C8RH000412",
+            2024,
+            "fell-640",
+            null,
+            null,
+            null,
+            "Tarnmoor"
+        );
         var worn = number % TyreLasts / TyreLasts;
-        Add(EntryKind.Arrival, EntryBody.Arrival(machine.Id, "fell-640", 4, "handover", Points.Select(p => new PlannedPoint(p, "each visit")), known: machine));
+        Add(
+            EntryKind.Arrival,
+            EntryBody.Arrival(
+                machine.Id,
+                "fell-640",
+                4,
+                "handover",
+                Points.Select(p => new PlannedPoint(p, "each visit")),
+                known: machine
+            )
+        );
         Read("distance", "odometer", $"{km} km");
         Read("tyre-rear-tread", "tread-gauge", Repeated(3, 6.5 - 4.5 * worn));
         Read("tyre-front-tread", "tread-gauge", Repeated(3, 5.5 - 2.5 * worn));
@@ -58,12 +78,23 @@ public static class PastVisits
         foreach (var point in Points.Skip(1).Take(7))
             Add(EntryKind.Mark, EntryBody.Mark(point));
 
-        void Read(string point, string with, params string[] raw) => Add(EntryKind.Reading, EntryBody.Reading(point, raw, null, with));
+        void Read(string point, string with, params string[] raw) =>
+            Add(EntryKind.Reading, EntryBody.Reading(point, raw, null, with));
 
         void Add(string kind, JsonElement body)
         {
             var seq = entries.Count + 1;
-            var draft = new EntryDraft($"past-{seq}", "harrow-lane", $"p{number}", kind, body, null, null, $"{day:yyyy-MM-dd}T09:00:00.000+00:00", "Bram Okello");
+            var draft = new EntryDraft(
+                $"past-{seq}",
+                "harrow-lane",
+                $"p{number}",
+                kind,
+                body,
+                null,
+                null,
+                $"{day:yyyy-MM-dd}T09:00:00.000+00:00",
+                "Bram Okello"
+            );
             entries.Add(Entries.Sealed(draft, Device, 1, seq, entries.LastOrDefault()?.Hash));
         }
     }

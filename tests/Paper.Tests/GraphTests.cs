@@ -53,7 +53,10 @@ public sealed class GraphTests
         var limit = drawing.Shapes.OfType<Line>().Single(l => l.Ink == Ink.Mark).Y1;
         Assert.Equal([limit, limit], fan.Corners.Skip(2).Take(2).Select(c => c.Y));
         Assert.True(fan.Corners[3].X - fan.Corners[2].X > fan.Corners[5].X - fan.Corners[0].X);
-        Assert.Contains(drawing.Shapes.OfType<Line>(), l => l is { Dashed: true, Ink: Ink.Full } && Math.Abs(l.Y2 - limit) < 1e-6);
+        Assert.Contains(
+            drawing.Shapes.OfType<Line>(),
+            l => l is { Dashed: true, Ink: Ink.Full } && Math.Abs(l.Y2 - limit) < 1e-6
+        );
     }
 
     [Fact]
@@ -76,7 +79,10 @@ public sealed class GraphTests
         Assert.Equal(3, WearGraph.Drawable(history).Count);
         var drawing = WearGraph.Of(history, Foretold(null))!;
         Assert.Equal(3, drawing.Shapes.OfType<Disc>().Count());
-        Assert.Single(drawing.Shapes.OfType<Line>(), l => l is { Ink: Ink.Soft, Width: 1 } && l.X1 != l.X2 && l.Y1 != l.Y2);
+        Assert.Single(
+            drawing.Shapes.OfType<Line>(),
+            l => l is { Ink: Ink.Soft, Width: 1 } && l.X1 != l.X2 && l.Y1 != l.Y2
+        );
     }
 
     [Fact]
@@ -95,16 +101,22 @@ public sealed class GraphTests
     public void Without_a_distance_there_is_no_graph()
     {
         var history = History(new(1, null), (1000, 6));
-        Assert.Null(WearGraph.Of(history with { Readings = [history.Readings[0] with { Kilometres = null }] }, Foretold(null)));
+        Assert.Null(
+            WearGraph.Of(history with { Readings = [history.Readings[0] with { Kilometres = null }] }, Foretold(null))
+        );
         Assert.NotNull(WearGraph.Svg(history, Foretold(null)));
     }
 
     [Fact]
     public void Distances_show_gaps_dashed_and_falls_broken()
     {
-        var distances = DistanceHistory.Of(
-            [new(new(2023, 1, 1), 1000), new(new(2023, 6, 1), 3000), new(new(2025, 1, 1), 8000), new(new(2025, 3, 1), 500), new(new(2025, 9, 1), 2500)]
-        );
+        var distances = DistanceHistory.Of([
+            new(new(2023, 1, 1), 1000),
+            new(new(2023, 6, 1), 3000),
+            new(new(2025, 1, 1), 8000),
+            new(new(2025, 3, 1), 500),
+            new(new(2025, 9, 1), 2500),
+        ]);
         var drawing = DistanceGraph.Of(distances)!;
         Assert.Equal(
             "5 odometer readings, from 1000 km on 2023-01-01 to 2500 km on 2025-09-01, went back to 500 km on 2025-03-01, nothing for 580 days before 2025-01-01",
@@ -115,19 +127,37 @@ public sealed class GraphTests
         Assert.Single(lines, l => l is { Dashed: true, Ink: Ink.Full });
         Assert.Equal(2, lines.Count(l => l is { Dashed: false, Ink: Ink.Full }));
         Assert.Single(drawing.Shapes.OfType<Disc>(), d => d.Fill == Ink.Outside);
-        Assert.Equal(["2023", "2024", "2025"], drawing.Shapes.OfType<Words>().Select(w => w.Text).Where(t => t.StartsWith("20", StringComparison.Ordinal) && t.Length == 4 && int.Parse(t, CultureInfo.InvariantCulture) is > 2020 and < 2030));
+        Assert.Equal(
+            ["2023", "2024", "2025"],
+            drawing
+                .Shapes.OfType<Words>()
+                .Select(w => w.Text)
+                .Where(t =>
+                    t.StartsWith("20", StringComparison.Ordinal)
+                    && t.Length == 4
+                    && int.Parse(t, CultureInfo.InvariantCulture) is > 2020 and < 2030
+                )
+        );
     }
 
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
     public void One_distance_is_a_number_and_no_graph(int count) =>
-        Assert.Null(DistanceGraph.Svg([.. DistanceHistory.Of([.. Enumerable.Repeat(new DistanceOnDay(new(2025, 1, 1), 100), count)])]));
+        Assert.Null(
+            DistanceGraph.Svg([
+                .. DistanceHistory.Of([.. Enumerable.Repeat(new DistanceOnDay(new(2025, 1, 1), 100), count)]),
+            ])
+        );
 
     [Fact]
     public void Of_very_many_distances_only_the_odd_ones_have_dots()
     {
-        var distances = DistanceHistory.Of([.. Enumerable.Range(0, 500).Select(i => new DistanceOnDay(new DateOnly(2016, 1, 1).AddDays(7 * i), i == 400 ? 10 : 50 * i))]);
+        var distances = DistanceHistory.Of([
+            .. Enumerable
+                .Range(0, 500)
+                .Select(i => new DistanceOnDay(new DateOnly(2016, 1, 1).AddDays(7 * i), i == 400 ? 10 : 50 * i)),
+        ]);
         var drawing = DistanceGraph.Of(distances)!;
         Assert.Single(drawing.Shapes.OfType<Disc>());
         Assert.All(drawing.Shapes.OfType<Line>(), l => Assert.InRange(l.X1, 0, drawing.Width));
@@ -156,7 +186,22 @@ public sealed class GraphTests
                     new(2025, 1, 1),
                     r.Km,
                     r.Value,
-                    Judge.Reading(new(Point("tread", "Tread"), null, Bench640.Machine, [string.Create(CultureInfo.InvariantCulture, $"{r.Value} mm")], [], null, null)).Opinion! with { Verdict = VerdictWord.Inside },
+                    Judge
+                        .Reading(
+                            new(
+                                Point("tread", "Tread"),
+                                null,
+                                Bench640.Machine,
+                                [string.Create(CultureInfo.InvariantCulture, $"{r.Value} mm")],
+                                [],
+                                null,
+                                null
+                            )
+                        )
+                        .Opinion! with
+                    {
+                        Verdict = VerdictWord.Inside,
+                    },
                     false
                 )
                 {

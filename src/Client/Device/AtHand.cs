@@ -112,7 +112,6 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     private static int Leading(string job) =>
         int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;
 
-
     private void ReadWorkbench()
     {
         if (ledger.Facts.Workbench is not { } text)

@@ -33,7 +33,9 @@ internal sealed record MachineLine(string Id, string? Number, string? Plate, str
     {
         var register = found?.Machines.Select(Of).ToArray() ?? [];
         var told = register.SelectMany(m => (string?[])[m.Id, m.Number]).OfType<string>().ToHashSet();
-        return register.Concat(known.Where(m => !told.Contains(m.Id) && !(m.Number is { } number && told.Contains(number))));
+        return register.Concat(
+            known.Where(m => !told.Contains(m.Id) && !(m.Number is { } number && told.Contains(number)))
+        );
     }
 
     /// <summary>Every word that was typed stands somewhere in what is known of it; spaces and dashes of a number are no matter.</summary>

@@ -149,7 +149,15 @@ public sealed partial class MachinesCommandTests : IDisposable
         File.WriteAllText(In("list.csv"), "id,name,owner,contact\n17,Fell 640,Ada Brook,0555 010\n18,Scar,,\n");
         RealProgram.Run("", "machines", "import", In("list.csv"), "--data", folder.Path);
         using var shop = RunningShop.Serve(folder.Path);
-        foreach (var (id, status, says) in new[] { ("17", 200, "true"), ("17", 200, "false"), ("18", 200, "false"), ("19", 404, "no such machine") })
+        foreach (
+            var (id, status, says) in new[]
+            {
+                ("17", 200, "true"),
+                ("17", 200, "false"),
+                ("18", 200, "false"),
+                ("19", 404, "no such machine"),
+            }
+        )
         {
             using var answer = await shop.Client.DeleteAsync(
                 $"/api/machines/{id}/owner",
