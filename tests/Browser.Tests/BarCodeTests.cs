@@ -1,7 +1,6 @@
 using System.Text;
 using Microsoft.Playwright;
 using ZXing;
-using ZXing.Common;
 
 namespace Witnessmark.Browser.Tests;
 

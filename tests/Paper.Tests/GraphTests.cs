@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Visits;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;

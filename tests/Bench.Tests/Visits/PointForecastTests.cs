@@ -2,7 +2,6 @@ using System.Globalization;
 using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.RootFinding;
-using Witnessmark.Bench.Visits;
 
 namespace Witnessmark.Bench.Tests.Visits;
 

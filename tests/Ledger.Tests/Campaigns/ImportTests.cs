@@ -1,6 +1,5 @@
 using System.Text;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Campaigns;
 using static Witnessmark.Ledger.Tests.Campaigns.RecallLines;
 
 namespace Witnessmark.Ledger.Tests.Campaigns;

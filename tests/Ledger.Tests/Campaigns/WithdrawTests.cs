@@ -1,5 +1,4 @@
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Campaigns;
 using static Witnessmark.Ledger.Tests.Campaigns.RecallLines;
 
 namespace Witnessmark.Ledger.Tests.Campaigns;
