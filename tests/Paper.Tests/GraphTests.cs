@@ -139,6 +139,29 @@ public sealed class GraphTests
         );
     }
 
+    [Fact]
+    public void Within_one_year_the_first_and_the_last_day_stand_under_the_graph()
+    {
+        var drawing = DistanceGraph.Of(DistanceHistory.Of([new(new(2026, 1, 12), 1000), new(new(2026, 4, 22), 3000)]))!;
+        var days = drawing
+            .Shapes.OfType<Words>()
+            .Where(w => w.Text.StartsWith("2026-", StringComparison.Ordinal))
+            .ToArray();
+        Assert.Equal(["2026-01-12", "2026-04-22"], days.Select(w => w.Text));
+        Assert.True(days[0].Right < days[1].Left && days[1].Right <= drawing.Width);
+    }
+
+    [Fact]
+    public void To_a_reading_from_which_it_counts_anew_no_line_leads()
+    {
+        var history = History(new(1, null), (1000, 3), (2000, 7), (3000, 6));
+        PointForecast since = Foretold(null) with { Run = [.. history.Readings.Skip(1)] };
+        Assert.Single(
+            WearGraph.Of(history, since)!.Shapes.OfType<Line>(),
+            l => l is { Ink: Ink.Soft, Width: 1 } && l.X1 != l.X2 && l.Y1 != l.Y2
+        );
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(1)]

@@ -38,7 +38,7 @@ public static class DistanceGraph
                     .Select(d => Dot(d, plane)),
                 plane.Frame,
                 .. plane.Uprights(),
-                .. Years(plane),
+                .. Years(plane) is { Count: > 0 } years ? years : Ends(distances, plane),
             ]
         );
     }
@@ -73,8 +73,9 @@ public static class DistanceGraph
     }
 
     /// <summary>The first of January of each year, or of every second, fifth and so on where they would touch.</summary>
-    private static IEnumerable<Shape> Years(Plane plane)
+    private static List<Shape> Years(Plane plane)
     {
+        List<Shape> years = [];
         const double days = 365.25;
         var every = (int)Math.Max(1, plane.X.Step(46) / days);
         var (from, to) = (
@@ -83,13 +84,27 @@ public static class DistanceGraph
         );
         for (var year = from; year <= to; year++)
             if (year % every == 0 && new DateOnly(year, 1, 1).DayNumber >= plane.X.From)
-                foreach (
-                    var shape in plane.Tick(
-                        new DateOnly(year, 1, 1).DayNumber,
-                        year.ToString(CultureInfo.InvariantCulture)
-                    )
-                )
-                    yield return shape;
+                years.AddRange(
+                    plane.Tick(new DateOnly(year, 1, 1).DayNumber, year.ToString(CultureInfo.InvariantCulture))
+                );
+        return years;
+    }
+
+    /// <summary>Within one year: the first day and the last.</summary>
+    private static IEnumerable<Shape> Ends(IReadOnlyList<DistanceSeen> distances, Plane plane)
+    {
+        var (first, last) = (Day(distances[0]), Day(distances[^1]));
+        var y = Plane.Height - 5;
+        yield return new Words(plane.XOf(X(distances[0])), y, first, Plane.Text, Ink.Soft, Centred: false);
+        if (last != first)
+            yield return new Words(
+                plane.XOf(X(distances[^1])) - Words.RoomFor(last, Plane.Text),
+                y,
+                last,
+                Plane.Text,
+                Ink.Soft,
+                Centred: false
+            );
     }
 
     private static double X(DistanceSeen seen) => seen.Distance.Day.DayNumber;

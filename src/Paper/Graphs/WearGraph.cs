@@ -30,7 +30,7 @@ public static class WearGraph
                 .. Permitted(history, plane),
                 .. Fan(forecast.Fan, plane),
                 .. Limits(history, plane),
-                .. Joined(readings, plane),
+                .. Joined(readings, forecast.Run, plane),
                 .. readings.SelectMany(r => Mark(r, plane)),
                 plane.Frame,
                 .. plane.Uprights(),
@@ -94,10 +94,14 @@ public static class WearGraph
         yield return plane.Upright(fan.From, Ink.Soft, 1, dashed: true);
     }
 
-    private static IEnumerable<Shape> Joined(IReadOnlyList<PointReading> readings, Plane plane)
+    private static IEnumerable<Shape> Joined(
+        IReadOnlyList<PointReading> readings,
+        IReadOnlyList<PointReading> run,
+        Plane plane
+    )
     {
         for (var i = 1; i < readings.Count; i++)
-            if (!readings[i].AfterWork)
+            if (!readings[i].AfterWork && !(run.Count > 0 && ReferenceEquals(readings[i], run[0]))) // renewed in between
                 yield return plane.Piece(
                     readings[i - 1].Kilometres!.Value,
                     readings[i - 1].Value,
