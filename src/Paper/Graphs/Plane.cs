@@ -16,7 +16,7 @@ internal sealed record Plane(RuleScale X, RuleScale Y)
     /// <summary>Size of numbers.</summary>
     public const double Text = 13;
 
-    private const double Left = 44; // room for the numbers
+    private const double Left = 58; // room for six digits
     private const double Right = 10;
     private const double Top = 12;
     private const double Bottom = 24;
