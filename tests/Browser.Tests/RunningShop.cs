@@ -76,6 +76,34 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         ];
     }
 
+    /// <summary>Takes a list of machines into the shop's register.</summary>
+    public async Task Import(byte[] list)
+    {
+        var file = Path.Combine(data, "list.csv");
+        await File.WriteAllBytesAsync(file, list);
+        using var import = Process.Start(
+            new ProcessStartInfo("dotnet")
+            {
+                ArgumentList = { Path.Combine(program, "witnessmark.dll"), "machines", "import", file, "--data", data },
+                RedirectStandardOutput = true,
+            }
+        )!;
+        await import.WaitForExitAsync();
+        Assert.Equal(0, import.ExitCode);
+    }
+
+    /// <summary>Writes visits of the shop's first machine, as another device would have sent them.</summary>
+    public async Task Visits(int count)
+    {
+        using var http = new HttpClient();
+        foreach (var batch in PastVisits.Batches(count))
+        {
+            using var body = new StringContent(batch, System.Text.Encoding.UTF8, "application/json");
+            using var answer = await http.PostAsync($"{Address}api/entries", body);
+            answer.EnsureSuccessStatusCode();
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         await Stop();

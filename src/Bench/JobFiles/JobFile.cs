@@ -38,7 +38,15 @@ public static class JobFile
         var plan = bench.Plan(header.Purpose, sheet, machine);
         drafts.Add(
             EntryKind.Arrival,
-            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)
+            EntryBody.Arrival(
+                machine.Id,
+                sheet.Id,
+                sheet.Revision,
+                header.Purpose,
+                plan,
+                header.Promised,
+                known: machine
+            )
         );
         foreach (var step in root.TableList("steps"))
             JobStep.Read(

@@ -1,10 +1,21 @@
+using Witnessmark.Bench.Campaigns;
+
 namespace Witnessmark.Bench.Jobs;
 
 /// <summary>The one list of what keeps a job from leaving.</summary>
 internal static class Holds
 {
-    public static IReadOnlyList<Hold> Of(IReadOnlyList<PointState> points, IReadOnlyList<string> unknown) =>
+    public static IReadOnlyList<Hold> Of(
+        IReadOnlyList<PointState> points,
+        IReadOnlyList<string> unknown,
+        IReadOnlyList<FoundCampaign> doNotRide
+    ) =>
         [
+            .. doNotRide.Select(c => new Hold(
+                null,
+                Stripe.Outside,
+                $"Do not ride: campaign {c.Number} is open ({c.Component})."
+            )),
             .. points.Select(Of).OfType<Hold>(),
             .. unknown.Select(id => new Hold(
                 null,

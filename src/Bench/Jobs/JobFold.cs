@@ -1,4 +1,3 @@
-using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Record;
 
@@ -30,22 +29,16 @@ public static class JobFold
             );
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
-        var holds = Holds.Of(points, opening.UnknownPoints);
+        var campaigns = CampaignFold.Of(live);
+        var holds = Holds.Of(points, opening.UnknownPoints, campaigns.Holding(opening));
         var release = ReleaseFold.Of(facts, live, holds);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
         return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
         {
-            CampaignsDone = Settled(live),
+            CampaignsDone = campaigns.Settled,
+            CampaignsLeft = campaigns.Left,
         };
     }
-
-    private static IReadOnlyList<CampaignSettled> Settled(IReadOnlyList<Fact> live) =>
-        [
-            .. live.OfType<CampaignFact>()
-                .GroupBy(f => NameKey.Of(f.Number))
-                .Select(same => same.Last())
-                .Select(f => new CampaignSettled(f.Entry, f.Number, f.Outcome, f.Why)),
-        ];
 
     private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, string)> notUnderstood)
     {

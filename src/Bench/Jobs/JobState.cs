@@ -31,6 +31,9 @@ public sealed record JobState(
     /// <summary>Campaigns that were settled on this job, each number once, as it was settled last.</summary>
     public IReadOnlyList<CampaignSettled> CampaignsDone { get; init; } = [];
 
+    /// <summary>"Do not ride" campaigns that somebody lets the machine leave with, each number once, as it was decided last.</summary>
+    public IReadOnlyList<CampaignLeft> CampaignsLeft { get; init; } = [];
+
     /// <summary>Campaigns that were found at arrival and are not settled; null when none were looked up then.</summary>
     public IReadOnlyList<FoundCampaign>? CampaignsOpen =>
         Arrival?.Campaigns is { } found ? OpenCampaigns.Of(found, CampaignsDone.Select(c => c.Number)) : null;
@@ -52,6 +55,9 @@ public sealed record Arrival(
 
 /// <summary>A campaign that was settled.</summary>
 public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome Outcome, string? Why);
+
+/// <summary>A "do not ride" campaign that is left open by decision of the entry's writer.</summary>
+public sealed record CampaignLeft(Entry Entry, string Number, string Why);
 
 /// <summary>One point of the job.</summary>
 /// <param name="Point">From the bench book.</param>

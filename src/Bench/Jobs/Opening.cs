@@ -12,9 +12,15 @@ internal sealed record Opening(
     IReadOnlyList<string> UnknownPoints
 )
 {
+    /// <summary>
+    /// Whether the arrival keeps what was known of the machine. Programs that did not do so knew no hold of campaigns either: what
+    /// they released stays released.
+    /// </summary>
+    public bool KeepsMachine { get; private init; }
+
     public static (Opening? Opening, string? Why) Of(ArrivalFact fact, Workbench bench)
     {
-        if (!bench.Workshop.Machines.TryGetValue(fact.Machine, out var machine))
+        if ((fact.Known ?? bench.Workshop.Machines.GetValueOrDefault(fact.Machine)) is not { } machine)
             return (null, $"the machine \"{fact.Machine}\" is not known here");
         if (bench.Sheet(fact.Sheet, fact.Revision) is not { } sheet)
             return (null, $"revision {fact.Revision} of the figure sheet \"{fact.Sheet}\" is not known here");
@@ -33,7 +39,10 @@ internal sealed record Opening(
                 arrival,
                 [.. known.Select(p => (bench.Book.Points[p.Point], p.Why))],
                 [.. fact.Points.Select(p => p.Point).Where(p => !bench.Book.Points.ContainsKey(p))]
-            ),
+            )
+            {
+                KeepsMachine = fact.Known is not null,
+            },
             null
         );
     }

@@ -41,7 +41,7 @@ public sealed record Entry(
 /// <summary>The kinds of entries and what their bodies hold.</summary>
 public static class EntryKind
 {
-    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}]}</c>: opens the job; without campaigns they were not looked up.</summary>
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
     public const string Arrival = "arrival";
 
     /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
@@ -64,6 +64,9 @@ public static class EntryKind
 
     /// <summary><c>{number, outcome: "done"|"not-concerned", why?}</c>: a campaign that is settled.</summary>
     public const string Campaign = "campaign";
+
+    /// <summary><c>{number, why}</c>: the machine may leave with this "do not ride" campaign open, by decision of the one who wrote it.</summary>
+    public const string CampaignLeft = "campaign-left";
 
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Machines;
 
 namespace Witnessmark.Bench.Record;
 
@@ -11,6 +12,14 @@ public static class EntryBody
     internal const string CampaignNotConcerned = "not-concerned";
 
     /// <summary>Opens a job: which machine, judged by which sheet in which revision, for what, with which points; campaigns null when they were not looked up.</summary>
+    /// <param name="machine">Its id.</param>
+    /// <param name="sheet">Id of its figure sheet.</param>
+    /// <param name="revision">Of that sheet.</param>
+    /// <param name="purpose">A purpose of the bench book.</param>
+    /// <param name="points">In bench order.</param>
+    /// <param name="promised">When it is to be collected, or null.</param>
+    /// <param name="campaigns">What was found open.</param>
+    /// <param name="known">What is known of the machine: kept with the job. Null only in entries of older programs.</param>
     public static JsonElement Arrival(
         string machine,
         string sheet,
@@ -18,7 +27,8 @@ public static class EntryBody
         string purpose,
         IEnumerable<PlannedPoint> points,
         string? promised = null,
-        IReadOnlyList<FoundCampaign>? campaigns = null
+        IReadOnlyList<FoundCampaign>? campaigns = null,
+        Machine? known = null
     ) =>
         Object(json =>
         {
@@ -33,6 +43,8 @@ public static class EntryBody
             Optional(json, "promised", promised);
             if (campaigns is not null)
                 Write(json, campaigns);
+            if (known is not null)
+                KnownMachine.Write(json, known);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>
@@ -91,6 +103,9 @@ public static class EntryBody
             ("outcome", outcome == CampaignOutcome.Done ? CampaignDone : CampaignNotConcerned),
             ("why", why)
         );
+
+    /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason.</summary>
+    public static JsonElement CampaignLeft(string number, string why) => Of(("number", number), ("why", why));
 
     /// <summary>The signature that no hold is left.</summary>
     public static JsonElement Release(string name) => Of(("name", name));

@@ -15,6 +15,7 @@ internal static class EntryWords
             MarkFact mark => $"{Title(mark, points)}: marked",
             LeftFact left => $"{Title(left, points)}: left as it is, {left.Why}",
             NoteFact note => $"note “{note.Text}”",
+            CampaignLeftFact left => $"campaign {left.Number}: left open, {left.Why}",
             CampaignFact campaign =>
                 $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? "done" : "does not concern it")}",
             ReleaseFact release => $"released by {release.Name}",

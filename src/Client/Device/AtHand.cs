@@ -3,13 +3,16 @@ using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Bench.Visits;
 
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
 internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
 {
-    private readonly Dictionary<string, JobState> states = new(StringComparer.Ordinal);
+    // entries are never changed and never go: what was made of as many of them still holds
+    private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
 
     /// <summary>Anything that a screen shows may have changed.</summary>
     public event Action? Changed;
@@ -32,7 +35,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     {
         await ledger.Open();
         ReadWorkbench();
-        ledger.Changed += Forget;
+        ledger.Changed += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
         exchange.Start();
@@ -45,9 +48,23 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     {
         if (Workbench is null)
             return null;
-        if (!states.TryGetValue(job, out var state) && ledger.Of(job).Any())
-            states[job] = state = JobFold.Of(job, ledger.Of(job), Workbench);
-        return state;
+        var entries = ledger.Of(job);
+        if (entries.Count == 0)
+            return null;
+        if (!states.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
+            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench));
+        return kept.State;
+    }
+
+    /// <summary>The visits that the jobs known here tell of, whatever the machine.</summary>
+    public IReadOnlyList<Visit> Visits() => [.. ledger.Jobs.Select(VisitOf).OfType<Visit>()];
+
+    private Visit? VisitOf(string job)
+    {
+        var entries = ledger.Of(job);
+        if (!visits.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
+            visits[job] = kept = (entries.Count, Visit.Of(job, [.. entries]));
+        return kept.Visit;
     }
 
     /// <summary>All jobs that are known here, the latest first.</summary>
@@ -95,12 +112,6 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     private static int Leading(string job) =>
         int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;
 
-    private void Forget()
-    {
-        states.Clear();
-        Changed?.Invoke();
-    }
-
     private void ReadWorkbench()
     {
         if (ledger.Facts.Workbench is not { } text)
@@ -110,6 +121,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         Mistakes = mistakes;
         if (bench is not null)
             Workbench = bench;
-        Forget();
+        states.Clear(); // judged by the files that were
+        Changed?.Invoke();
     }
 }

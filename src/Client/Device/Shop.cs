@@ -89,6 +89,33 @@ internal sealed class Shop(HttpClient http)
             DeviceJson.Default.CampaignsReply
         );
 
+    /// <summary>Machines of the register with a text in them; three letters or digits at least.</summary>
+    public async Task<FoundReply> Find(string text, CancellationToken cancel) =>
+        Read(
+            await Text(() => http.GetAsync($"api/machines?find={Uri.EscapeDataString(text)}", cancel)),
+            DeviceJson.Default.FoundReply
+        );
+
+    /// <summary>A machine of the register; null when it has none of that id.</summary>
+    public async Task<MachineReply?> Machine(string id)
+    {
+        try
+        {
+            return Read(
+                await Text(() => http.GetAsync($"api/machines/{Uri.EscapeDataString(id)}")),
+                DeviceJson.Default.MachineReply
+            );
+        }
+        catch (ShopTrouble trouble) when (trouble.Status == HttpStatusCode.NotFound)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Takes away who brings a machine.</summary>
+    public async Task ForgetOwner(string id) =>
+        await Text(() => http.DeleteAsync($"api/machines/{Uri.EscapeDataString(id)}/owner"));
+
     private static byte[] Batch(string device, IReadOnlyList<Entry> entries)
     {
         var buffer = new ArrayBufferWriter<byte>();

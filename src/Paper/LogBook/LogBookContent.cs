@@ -98,6 +98,8 @@ internal static class LogBookContent
                     ("id", machine.Id),
                     ("name", machine.Name),
                     ("vin", machine.Vin),
+                    ("frame", machine.Frame),
+                    ("plate", machine.Plate),
                     ("year", machine.Year?.ToString(CultureInfo.InvariantCulture))
                 )
         );

@@ -18,6 +18,7 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));
