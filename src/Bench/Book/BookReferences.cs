@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.Book;
@@ -20,6 +21,8 @@ internal static class BookReferences
             Unknown(reach.Table, reach.Table.At("never-with", other), "reach", other, book.Reach.Keys);
         foreach (var purpose in book.Purposes.Values)
             Purpose(purpose, book);
+        foreach (var (key, proposal) in book.Proposals)
+            Proposed(key, proposal, book);
         Cycles.Check(book);
     }
 
@@ -94,6 +97,24 @@ internal static class BookReferences
                 );
             done.Add(id);
         }
+    }
+
+    private static void Proposed(string key, ProposalRead proposal, BenchBookFile book)
+    {
+        if (!book.FigureKeys.TryGetValue(key, out var known))
+            Unknown(proposal.Table, proposal.Table.Place, "figure key", key, book.FigureKeys.Keys);
+        else if (proposal.Proposal?.Figure is { } figure && figure.Unit.Dimension != known.Key.Unit.Dimension)
+            proposal.Table.Mistakes.Add(
+                proposal.Table.Place,
+                $"common practice for \"{key}\" is in {figure.Unit}, the figure key in {known.Key.Unit}",
+                "a unit of that kind"
+            );
+        else if (proposal.Proposal?.Figure is { Kind: FigureKind.Torque or FigureKind.Amount } other)
+            proposal.Table.Mistakes.Add(
+                proposal.Table.Place,
+                $"common practice for \"{key}\" is {other.Short}",
+                "range, min, max or target: nobody's habit tightens a bolt or fills an engine"
+            );
     }
 
     private static void Unknown(TomlTable table, Place at, string what, string name, IEnumerable<string> known) =>

@@ -20,7 +20,8 @@ public sealed record ArrivalFact(
     string Purpose,
     IReadOnlyList<(string Point, string Why)> Points,
     string? Promised,
-    IReadOnlyList<FoundCampaign>? Campaigns
+    IReadOnlyList<FoundCampaign>? Campaigns,
+    bool Vouching
 ) : Fact(Entry);
 
 /// <summary>Something was read.</summary>
@@ -94,6 +95,9 @@ public static class Facts
                 Outcome(body.Text("outcome")),
                 body.TextOrNone("why")
             ),
+            EntryKind.Figure => GivenFacts.Figure(entry, body),
+            EntryKind.Vouch => GivenFacts.Vouch(entry, body),
+            EntryKind.Photograph => GivenFacts.Photograph(entry, body),
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };
@@ -107,7 +111,8 @@ public static class Facts
             body.Text("purpose"),
             [.. body.Objects("points").Select(p => (p.Text("point"), p.Text("why")))],
             body.TextOrNone("promised"),
-            body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null
+            body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null,
+            body.Has("vouching") && body.Truth("vouching")
         );
 
     private static FoundCampaign Found(Body body) =>

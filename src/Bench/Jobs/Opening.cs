@@ -33,14 +33,29 @@ internal sealed record Opening(
                 arrival,
                 [.. known.Select(p => (bench.Book.Points[p.Point], p.Why))],
                 [.. fact.Points.Select(p => p.Point).Where(p => !bench.Book.Points.ContainsKey(p))]
-            ),
+            )
+            {
+                Vouching = fact.Vouching,
+            },
             null
         );
     }
 
+    /// <summary>Whether somebody vouches before the job can be signed: not so in jobs of an earlier program.</summary>
+    public bool Vouching { get; init; }
+
+    /// <summary>Figures that this job was given beside its sheet.</summary>
+    public GivenFigures Given { get; init; } = GivenFigures.None;
+
     /// <summary>The figure that judges a point on this machine, or null.</summary>
     public Figures.Figure? Figure(Point point) =>
-        point.JudgedBy is { } key ? Arrival.Sheet.Figures.GetValueOrDefault(key) : null;
+        point.JudgedBy is { } key
+            ? Arrival.Sheet.Figures.GetValueOrDefault(key) ?? Given.Standing.GetValueOrDefault(key)?.Figure
+            : null;
+
+    /// <summary>The figure that was given beside the sheet and judges a point, or null.</summary>
+    public GivenFigure? GivenAt(Point point) =>
+        point.JudgedBy is { } key ? Given.Standing.GetValueOrDefault(key) : null;
 
     /// <summary>The point of that id in this job, or null.</summary>
     public Point? Point(string id) => Points.FirstOrDefault(p => p.Point.Id == id).Point;

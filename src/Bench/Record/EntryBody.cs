@@ -5,7 +5,7 @@ using Witnessmark.Bench.Campaigns;
 namespace Witnessmark.Bench.Record;
 
 /// <summary>Builds the body of each kind of entry. Measured values are the text that was typed, never a number.</summary>
-public static class EntryBody
+public static partial class EntryBody
 {
     internal const string CampaignDone = "done";
     internal const string CampaignNotConcerned = "not-concerned";
@@ -33,6 +33,7 @@ public static class EntryBody
             Optional(json, "promised", promised);
             if (campaigns is not null)
                 Write(json, campaigns);
+            json.WriteBoolean("vouching", true);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>

@@ -14,7 +14,13 @@ public static class HandoverSheet
     /// <param name="state">The job.</param>
     /// <param name="bench">The workbench that it was judged at.</param>
     /// <param name="printedOn">The day on it.</param>
-    public static byte[] Pdf(JobState state, Workbench bench, DateOnly printedOn)
+    /// <param name="pictures">The JPEG file of a photograph by its hash; null where there is none.</param>
+    public static byte[] Pdf(
+        JobState state,
+        Workbench bench,
+        DateOnly printedOn,
+        Func<string, byte[]?>? pictures = null
+    )
     {
         using var document = new PdfDocument();
         var title = SheetHead.Title(state);
@@ -23,19 +29,27 @@ public static class HandoverSheet
         using var inside = new MemoryStream(logBook);
         document.AddEmbeddedFile("log-book.json", inside);
         var pages = new Pages(document, $"{title} · job {state.Job} · {bench.Workshop.Name}");
-        Fill(pages, state, bench, printedOn);
+        Fill(pages, state, bench, printedOn, pictures ?? (_ => null));
         pages.Close();
         return Saved(document, printedOn);
     }
 
-    private static void Fill(Pages pages, JobState state, Workbench bench, DateOnly printedOn)
+    private static void Fill(
+        Pages pages,
+        JobState state,
+        Workbench bench,
+        DateOnly printedOn,
+        Func<string, byte[]?> pictures
+    )
     {
         SheetHead.Write(pages, state, bench, printedOn);
         MeasuredTable.Write(pages, state);
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);
+        NotTheMakers.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);
+        PhotographList.Write(pages, state, pictures);
         BeforeYouRide.Write(pages, state);
         SheetEnd.Write(pages, state, LogBookFile.Head(state, bench));
     }

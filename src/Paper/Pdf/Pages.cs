@@ -117,6 +117,15 @@ internal sealed class Pages(PdfDocument document, string footer)
     {
         if (cell.Drawing is { } drawing)
             PdfPen.Draw(pages[^1], drawing, Left + cell.X, top, cell.Scale);
+        else if (cell.Picture is { } picture)
+            pages[^1]
+                .DrawImage(
+                    picture,
+                    Left + cell.X,
+                    top,
+                    picture.PixelWidth * cell.Scale,
+                    picture.PixelHeight * cell.Scale
+                );
         else
             Text(pages[^1], cell.Lines, Left + cell.X, top);
     }

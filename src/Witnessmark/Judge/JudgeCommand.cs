@@ -33,7 +33,8 @@ internal static class JudgeCommand
 
     private static int Run(FileInfo file, DirectoryInfo? outFolder)
     {
-        var (steps, bench, day, mistakes) = JobOnDisk.Read(file);
+        var pictures = new Dictionary<string, byte[]>(StringComparer.Ordinal);
+        var (steps, bench, day, mistakes) = JobOnDisk.Read(file, pictures);
         if (steps is null)
         {
             foreach (var mistake in mistakes)
@@ -48,16 +49,16 @@ internal static class JudgeCommand
         JobReport.Write(Console.Out, steps);
         var state = steps[^1];
         if (outFolder is not null)
-            Put(outFolder, state, bench!, day);
+            Put(outFolder, state, bench!, day, pictures);
         return state.MayGo ? 0 : Held;
     }
 
-    private static void Put(DirectoryInfo folder, JobState state, Workbench bench, DateOnly day)
+    private static void Put(DirectoryInfo folder, JobState state, Workbench bench, DateOnly day, IReadOnlyDictionary<string, byte[]> pictures)
     {
         folder.Create();
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day));
+        File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day, pictures.GetValueOrDefault));
         File.WriteAllText(book, LogBookFile.Write(state, bench));
         Console.Out.WriteLine();
         Console.Out.WriteLine($"Handover sheet: {sheet}");

@@ -1,6 +1,7 @@
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
+using Witnessmark.Photographs;
 
 namespace Witnessmark.Serve;
 
@@ -8,9 +9,12 @@ namespace Witnessmark.Serve;
 public static class PaperEndpoints
 {
     /// <summary><c>GET /api/jobs/{job}/handover.pdf</c></summary>
-    public static IResult HandoverSheetOf(string job, ServedShop shop) =>
+    public static IResult HandoverSheetOf(string job, ServedShop shop, DataFolder data) =>
         StateOf(job, shop) is { } state
-            ? Results.File(HandoverSheet.Pdf(state, shop.Bench, Today()), "application/pdf")
+            ? Results.File(
+                HandoverSheet.Pdf(state, shop.Bench, Today(), hash => PhotographFolder.Find(data, hash)),
+                "application/pdf"
+            )
             : Unknown(job);
 
     /// <summary><c>GET /api/jobs/{job}/log-book.json</c></summary>
