@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Toml;

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;

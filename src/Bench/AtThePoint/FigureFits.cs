@@ -1,7 +1,8 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Jobs;
 
-namespace Witnessmark.Bench.Jobs;
+namespace Witnessmark.Bench.AtThePoint;
 
 /// <summary>Whether a figure can judge a point: by what it measures, and by setting a limit.</summary>
 internal static class FigureFits

@@ -1,8 +1,9 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 
-namespace Witnessmark.Bench.Jobs;
+namespace Witnessmark.Bench.AtThePoint;
 
 /// <summary>A name that answers for judging a point by the figure that judges it.</summary>
 /// <param name="Entry">When, and on whose device.</param>

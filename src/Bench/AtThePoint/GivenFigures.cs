@@ -1,6 +1,7 @@
+using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 
-namespace Witnessmark.Bench.Jobs;
+namespace Witnessmark.Bench.AtThePoint;
 
 /// <summary>
 /// The figures that stand beside a job's sheet. Of those for one key the last one counts; two that were given at the same

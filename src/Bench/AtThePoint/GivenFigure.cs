@@ -2,7 +2,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Record;
 
-namespace Witnessmark.Bench.Jobs;
+namespace Witnessmark.Bench.AtThePoint;
 
 /// <summary>A figure that a job was given at the bench, because its sheet has none for the key.</summary>
 /// <param name="Entry">Who gave it, and when.</param>

@@ -1,8 +1,9 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
-namespace Witnessmark.Bench.Jobs;
+namespace Witnessmark.Bench.AtThePoint;
 
 /// <summary>A figure was given at a point.</summary>
 public sealed record FigureFact(Entry Entry, FigureDraft Draft, NamedDocument? Document) : Fact(Entry);
