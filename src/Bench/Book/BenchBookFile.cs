@@ -31,7 +31,7 @@ internal sealed class BenchBookFile
     private readonly Layered<PurposeRead> purposes = new("purpose");
     private readonly Layered<ReachRead> reach = new("reach");
     private readonly Layered<FigureKeyRead> figureKeys = new("figure key");
-    private readonly Layered<ProposalRead> proposals = new("common practice for");
+    private readonly Layered<CommonPracticeRead> commonPractice = new("common practice for");
 
     /// <summary>Points of all files read so far, by id.</summary>
     public IReadOnlyDictionary<string, PointRead> Points => points.All;
@@ -45,12 +45,12 @@ internal sealed class BenchBookFile
     /// <summary>Figure keys of all files read so far.</summary>
     public IReadOnlyDictionary<string, FigureKeyRead> FigureKeys => figureKeys.All;
 
-    /// <summary>Proposals of all files read so far, by figure key.</summary>
-    public IReadOnlyDictionary<string, ProposalRead> Proposals => proposals.All;
+    /// <summary>CommonPractice of all files read so far, by figure key.</summary>
+    public IReadOnlyDictionary<string, CommonPracticeRead> CommonPractice => commonPractice.All;
 
     /// <summary>What a later layer says otherwise, in the order it was met.</summary>
     public IReadOnlyList<Overridden> Overridden =>
-        [.. points.Overridden, .. purposes.Overridden, .. reach.Overridden, .. figureKeys.Overridden, .. proposals.Overridden];
+        [.. points.Overridden, .. purposes.Overridden, .. reach.Overridden, .. figureKeys.Overridden, .. commonPractice.Overridden];
 
     /// <summary>The book.</summary>
     public BenchBook Book =>
@@ -61,9 +61,9 @@ internal sealed class BenchBookFile
             figureKeys.All.ToDictionary(k => k.Key, k => k.Value.Key)
         )
         {
-            Proposals = proposals
-                .All.Where(p => p.Value.Proposal is not null)
-                .ToDictionary(p => p.Key, p => p.Value.Proposal!),
+            CommonPractice = commonPractice
+                .All.Where(p => p.Value.Habit is not null)
+                .ToDictionary(p => p.Key, p => p.Value.Habit!),
         };
 
     /// <summary>Takes one file in.</summary>
@@ -84,7 +84,7 @@ internal sealed class BenchBookFile
         foreach (var (key, table) in file.Root.Tables("figure-keys"))
             figureKeys.Add(key, new(FigureKeyTable.Read(key, table), table), table, layer);
         foreach (var (key, table) in file.Root.Tables("common-practice"))
-            proposals.Add(key, ProposalTable.Read(key, table), table, layer);
+            commonPractice.Add(key, CommonPracticeTable.Read(key, table), table, layer);
         file.Root.NoOtherKeys();
     }
 

@@ -21,8 +21,8 @@ internal static class BookReferences
             Unknown(reach.Table, reach.Table.At("never-with", other), "reach", other, book.Reach.Keys);
         foreach (var purpose in book.Purposes.Values)
             Purpose(purpose, book);
-        foreach (var (key, proposal) in book.Proposals)
-            Proposed(key, proposal, book);
+        foreach (var (key, habit) in book.CommonPractice)
+            Proposed(key, habit, book);
         Cycles.Check(book);
     }
 
@@ -99,19 +99,19 @@ internal static class BookReferences
         }
     }
 
-    private static void Proposed(string key, ProposalRead proposal, BenchBookFile book)
+    private static void Proposed(string key, CommonPracticeRead habit, BenchBookFile book)
     {
         if (!book.FigureKeys.TryGetValue(key, out var known))
-            Unknown(proposal.Table, proposal.Table.Place, "figure key", key, book.FigureKeys.Keys);
-        else if (proposal.Proposal?.Figure is { } figure && figure.Unit.Dimension != known.Key.Unit.Dimension)
-            proposal.Table.Mistakes.Add(
-                proposal.Table.Place,
+            Unknown(habit.Table, habit.Table.Place, "figure key", key, book.FigureKeys.Keys);
+        else if (habit.Habit?.Figure is { } figure && figure.Unit.Dimension != known.Key.Unit.Dimension)
+            habit.Table.Mistakes.Add(
+                habit.Table.Place,
                 $"common practice for \"{key}\" is in {figure.Unit}, the figure key in {known.Key.Unit}",
                 "a unit of that kind"
             );
-        else if (proposal.Proposal?.Figure is { Kind: FigureKind.Torque or FigureKind.Amount } other)
-            proposal.Table.Mistakes.Add(
-                proposal.Table.Place,
+        else if (habit.Habit?.Figure is { Kind: FigureKind.Torque or FigureKind.Amount } other)
+            habit.Table.Mistakes.Add(
+                habit.Table.Place,
                 $"common practice for \"{key}\" is {other.Short}",
                 "range, min, max or target: nobody's habit tightens a bolt or fills an engine"
             );

@@ -97,8 +97,8 @@ internal sealed class GivenSteps(Workbench bench, FigureSheet sheet, Drafts draf
     {
         const string right = "a table as in a figure sheet, or \"common practice\"";
         var text = step.Text("figure");
-        if (text == "common practice" && bench.Book.Proposals.TryGetValue(key, out var proposal))
-            return proposal.Figure;
+        if (text == "common practice" && bench.Book.CommonPractice.TryGetValue(key, out var habit))
+            return habit.Figure;
         step.Wrong(
             "figure",
             text == "common practice" ? $"the book knows no common practice for \"{key}\"" : $"the text \"{text}\"",

@@ -9,15 +9,15 @@ namespace Witnessmark.Bench.Book;
 /// </summary>
 /// <param name="Figure">The figure; its origin is always common practice.</param>
 /// <param name="Words">Where the habit holds and where it does not.</param>
-public sealed record Proposal(Figure Figure, string Words);
+public sealed record CommonPractice(Figure Figure, string Words);
 
-/// <summary>A proposal with the table it was read from.</summary>
-internal sealed record ProposalRead(Proposal? Proposal, TomlTable Table);
+/// <summary>Common practice with the table it was read from.</summary>
+internal sealed record CommonPracticeRead(CommonPractice? Habit, TomlTable Table);
 
 /// <summary>Reads one table <c>[common-practice."tyre.tread"]</c>: a figure as in a sheet, and <c>words</c>.</summary>
-internal static class ProposalTable
+internal static class CommonPracticeTable
 {
-    public static ProposalRead Read(string key, TomlTable table)
+    public static CommonPracticeRead Read(string key, TomlTable table)
     {
         var words = table.Text("words");
         var figure = FigureTable.Read(key, table, []);

@@ -4,17 +4,17 @@ using Witnessmark.Bench.Tests.Book;
 
 namespace Witnessmark.Bench.Tests.AtThePoint;
 
-public class ProposalTests
+public class CommonPracticeTests
 {
     private const string File = "book/common-practice.toml";
 
     [Fact]
-    public void Every_proposal_says_that_it_is_common_practice_and_can_judge_a_point()
+    public void Every_habit_says_that_it_is_common_practice_and_can_judge_a_point()
     {
         var book = DemoFiles.Bench.Book;
-        Assert.NotEmpty(book.Proposals);
+        Assert.NotEmpty(book.CommonPractice);
         Assert.All(
-            book.Proposals,
+            book.CommonPractice,
             p =>
             {
                 Assert.Equal(OriginKind.CommonPractice, p.Value.Figure.Origin.Kind);
@@ -28,7 +28,7 @@ public class ProposalTests
     [Fact]
     public void There_is_none_for_what_belongs_to_one_model() =>
         Assert.DoesNotContain(
-            DemoFiles.Bench.Book.Proposals.Keys,
+            DemoFiles.Bench.Book.CommonPractice.Keys,
             k => DemoFiles.Bench.Book.FigureKeys[k].Unit.Symbol is "N·m" or "L" or "kPa" || k is "chain.slack"
         );
 
@@ -50,7 +50,7 @@ public class ProposalTests
             [.. DemoFiles.All.Where(f => f.Name.StartsWith("book/"))],
             [new("own-book/habits.toml", own)],
         ]);
-        Assert.Equal("≤ 2190 days", read.Book!.Proposals["tyre.age"].Figure.Short);
+        Assert.Equal("≤ 2190 days", read.Book!.CommonPractice["tyre.age"].Figure.Short);
         Assert.Contains(read.Overridden, o => o.What == "common practice for \"tyre.age\"");
     }
 }
