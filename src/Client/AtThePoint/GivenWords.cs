@@ -46,6 +46,8 @@ internal static class GivenWords
         "This device has no room for the picture. It was not kept and nothing was written. Make room on the device or send what waits here to the shop, then take it again.";
     public const string OfMachine = "Photograph the machine";
 
+    public static string LookedFor(string words) => $"Looked for: {words}.";
+
     public static string By(GivenFigure given) => $"given at the bench by {given.Entry.By}";
 
     public static string ForThisJob(string figure) => $"Figure for this job: {figure}";
