@@ -150,7 +150,8 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
         await hand.Open($"jobs/{BenchHand.DemoJob}/photograph");
-        await hand.Page.Locator("#picture")
+        await hand
+            .Page.Locator("#picture")
             .SetInputFilesAsync(
                 new FilePayload
                 {

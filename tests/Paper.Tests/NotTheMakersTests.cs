@@ -65,18 +65,21 @@ public class NotTheMakersTests
                 Photograph("gone", null, "an unknown point"),
             ],
         };
-        var with = HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, h => h == TinyPicture.Sha256 ? TinyPicture.Plain : null);
+        var with = HandoverSheet.Pdf(
+            state,
+            Bench640.Workbench,
+            FullJob.Day,
+            h => h == TinyPicture.Sha256 ? TinyPicture.Plain : null
+        );
         using var pdf = PdfDocument.Open(with);
         Assert.All(pdf.GetPages().SelectMany(p => p.GetImages()), i => Assert.Equal(16, i.WidthInSamples));
         Assert.Equal(3, pdf.GetPages().SelectMany(p => p.GetImages()).Count());
         Assert.All(
-            (string[])["theleftside", "Themachine", "Pads:whereitsfigurestands", "gone", TinyPicture.Sha256, "InesMarlow"],
+            (string[])
+                ["theleftside", "Themachine", "Pads:whereitsfigurestands", "gone", TinyPicture.Sha256, "InesMarlow"],
             words => Assert.Contains(words, Text(with))
         );
-        Assert.Equal(
-            with,
-            HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, _ => TinyPicture.Plain)
-        );
+        Assert.Equal(with, HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, _ => TinyPicture.Plain));
         Assert.Contains("Thepictureisnotattheshop.", Text(HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day)));
     }
 

@@ -17,5 +17,5 @@ internal static class TinyPicture
 
     /// <summary>With a segment in which phones write where a picture was taken (Exif 2.32, 4.5.2: APP1 begins with "Exif").</summary>
     public static byte[] WithPlace { get; } =
-        [.. Plain[..2], 0xFF, 0xE1, 0, 18, .. "Exif\0\0"u8, .. "51.5N 0.1W"u8, .. Plain[2..]];
+    [.. Plain[..2], 0xFF, 0xE1, 0, 18, .. "Exif\0\0"u8, .. "51.5N 0.1W"u8, .. Plain[2..]];
 }

@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
-using Witnessmark.Bench.Jobs;
 
 namespace Witnessmark.Bench.AtThePoint;
 

@@ -51,7 +51,8 @@ public sealed record GivenFigure(Entry Entry, string Point, Figure Figure, Named
 
     // no sheet explains the name, so the origin says the title itself
     private static Figure Titled(Figure figure, NamedDocument? document) =>
-        document is not null && figure.Origin is { Kind: OriginKind.Maker } origin
+        document is not null
+        && figure.Origin is { Kind: OriginKind.Maker } origin
         && origin.Place.StartsWith(document.Name + " ", StringComparison.Ordinal)
             ? figure with
             {

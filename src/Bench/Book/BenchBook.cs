@@ -13,7 +13,8 @@ public sealed record BenchBook(
 )
 {
     /// <summary>Common practice, by figure key, to be looked at where a sheet has no figure. Nothing here judges by itself.</summary>
-    public IReadOnlyDictionary<string, CommonPractice> CommonPractice { get; init; } = new Dictionary<string, CommonPractice>();
+    public IReadOnlyDictionary<string, CommonPractice> CommonPractice { get; init; } =
+        new Dictionary<string, CommonPractice>();
 }
 
 /// <summary>A point in a plan with the reason why it is there.</summary>

@@ -50,7 +50,13 @@ internal sealed class BenchBookFile
 
     /// <summary>What a later layer says otherwise, in the order it was met.</summary>
     public IReadOnlyList<Overridden> Overridden =>
-        [.. points.Overridden, .. purposes.Overridden, .. reach.Overridden, .. figureKeys.Overridden, .. commonPractice.Overridden];
+        [
+            .. points.Overridden,
+            .. purposes.Overridden,
+            .. reach.Overridden,
+            .. figureKeys.Overridden,
+            .. commonPractice.Overridden,
+        ];
 
     /// <summary>The book.</summary>
     public BenchBook Book =>

@@ -22,7 +22,11 @@ internal static class CommonPracticeTable
         var words = table.Text("words");
         var figure = FigureTable.Read(key, table, []);
         if (figure is { Origin.Kind: not OriginKind.CommonPractice })
-            table.Wrong("origin", $"\"{figure.Origin.Text}\"", "\"common practice\": what has a source belongs in a sheet");
+            table.Wrong(
+                "origin",
+                $"\"{figure.Origin.Text}\"",
+                "\"common practice\": what has a source belongs in a sheet"
+            );
         return new(figure is null ? null : new(figure, words), table);
     }
 }

@@ -15,7 +15,8 @@ internal sealed class GivenSteps(Workbench bench, FigureSheet sheet, Drafts draf
     private readonly Dictionary<string, NamedDocument> documents = new(StringComparer.Ordinal);
 
     /// <summary>The keys that are read here.</summary>
-    public static ReadOnlySpan<string> Keys => new[] { "figure", "document", "vouch", "photograph", "shows", "of-figure" };
+    public static ReadOnlySpan<string> Keys =>
+        new[] { "figure", "document", "vouch", "photograph", "shows", "of-figure" };
 
     /// <summary>The figure that judges a point at this step, or null.</summary>
     public Figure? Judging(Point point) =>
@@ -34,9 +35,8 @@ internal sealed class GivenSteps(Workbench bench, FigureSheet sheet, Drafts draf
         if (read is null)
             return; // noted already
         var draft = FigureDraft.Of(read);
-        var document = read.Origin.Kind == OriginKind.Maker
-            ? documents.GetValueOrDefault(read.Origin.Place.Split(' ')[0])
-            : null;
+        var document =
+            read.Origin.Kind == OriginKind.Maker ? documents.GetValueOrDefault(read.Origin.Place.Split(' ')[0]) : null;
         var (figure, why) = GivenFigure.Read(draft, document, point, sheet);
         if (figure is null)
             step.Wrong("figure", why!, "a figure for a point that the sheet gives none");

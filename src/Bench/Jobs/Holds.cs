@@ -10,10 +10,8 @@ internal static class Holds
         Of(points, unknown, p => Unproven(p) ?? Unvouched(p));
 
     /// <summary>What kept a job before names were asked for: what was signed then stays signed.</summary>
-    public static IReadOnlyList<Hold> BeforeVouching(
-        IReadOnlyList<PointState> points,
-        IReadOnlyList<string> unknown
-    ) => Of(points, unknown, Unproven);
+    public static IReadOnlyList<Hold> BeforeVouching(IReadOnlyList<PointState> points, IReadOnlyList<string> unknown) =>
+        Of(points, unknown, Unproven);
 
     private static IReadOnlyList<Hold> Of(
         IReadOnlyList<PointState> points,

@@ -37,7 +37,16 @@ public static class JobFold
         var proven = opening.Vouching ? holds : Holds.BeforeVouching(points, opening.UnknownPoints);
         var release = ReleaseFold.Of(facts, live, proven);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
-        return new(job, opening.Arrival, points, release is null ? holds : [], release, [.. notes], notUnderstood, ordered)
+        return new(
+            job,
+            opening.Arrival,
+            points,
+            release is null ? holds : [],
+            release,
+            [.. notes],
+            notUnderstood,
+            ordered
+        )
         {
             CampaignsDone = Settled(live),
             Photographs =

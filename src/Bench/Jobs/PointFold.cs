@@ -72,9 +72,11 @@ internal static class PointFold
         GivenFigure? given
     ) =>
         current is { Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
-            ? facts.OfType<MarkFact>().LastOrDefault(m =>
-                SawAll(m.Entry, fresh, work) && (given is null || CausalOrder.Saw(m.Entry, given.Entry))
-            )
+            ? facts
+                .OfType<MarkFact>()
+                .LastOrDefault(m =>
+                    SawAll(m.Entry, fresh, work) && (given is null || CausalOrder.Saw(m.Entry, given.Entry))
+                )
             : null;
 
     private static bool SawAll(Entry entry, IReadOnlyList<ReadingTaken> readings, IReadOnlyList<Deed> work) =>

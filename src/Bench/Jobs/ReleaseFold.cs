@@ -13,7 +13,9 @@ internal static class ReleaseFold
     {
         if (holds.Count > 0)
             return null;
-        var bearing = facts.Where(f => f is not NoteFact and not PhotographFact and not ReleaseFact && !IsAboutRelease(f, facts)).ToList();
+        var bearing = facts
+            .Where(f => f is not NoteFact and not PhotographFact and not ReleaseFact && !IsAboutRelease(f, facts))
+            .ToList();
         var signed = live.OfType<ReleaseFact>().LastOrDefault(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)));
         return signed is null ? null : new(signed.Entry, signed.Name);
     }

@@ -110,7 +110,10 @@ public sealed record JpegFile(int Width, int Height, byte[] Plain, bool WasPlain
                 return Frame(segment);
             return marker is 0xC4 or 0xDB or 0xDD or Marker.Scan or Marker.Comment || Marker.IsApplications(marker)
                 ? null
-                : new("unusual-jpeg", $"The picture is coded in a way (marker FF{marker:X2}) that not every program can show.");
+                : new(
+                    "unusual-jpeg",
+                    $"The picture is coded in a way (marker FF{marker:X2}) that not every program can show."
+                );
         }
 
         private Refusal? Frame(ArraySegment<byte> segment)

@@ -8,12 +8,8 @@ namespace Witnessmark.Client.Device;
 /// Brings entries to the shop and others' entries here: on each new entry, when the network comes back, when the page is
 /// looked at, from time to time, and on request. An error never deletes anything.
 /// </summary>
-internal sealed class Exchange(
-    DeviceStore store,
-    DeviceLedger ledger,
-    DevicePhotographs photographs,
-    Shop shop
-) : IDisposable
+internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePhotographs photographs, Shop shop)
+    : IDisposable
 {
     private const int LargestBatch = 200;
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);

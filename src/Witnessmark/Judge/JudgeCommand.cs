@@ -53,7 +53,13 @@ internal static class JudgeCommand
         return state.MayGo ? 0 : Held;
     }
 
-    private static void Put(DirectoryInfo folder, JobState state, Workbench bench, DateOnly day, IReadOnlyDictionary<string, byte[]> pictures)
+    private static void Put(
+        DirectoryInfo folder,
+        JobState state,
+        Workbench bench,
+        DateOnly day,
+        IReadOnlyDictionary<string, byte[]> pictures
+    )
     {
         folder.Create();
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");

@@ -14,7 +14,10 @@ public static class PhotographsEndpoint
     public static IResult Get(string sha256, DataFolder data) =>
         PhotographFolder.Find(data, sha256) is { } file
             ? Results.File(file, Picture.MediaType)
-            : Failure.Of(404, "The shop has no photograph of that hash. Has the device that took it met the shop since?");
+            : Failure.Of(
+                404,
+                "The shop has no photograph of that hash. Has the device that took it met the shop since?"
+            );
 
     /// <summary><c>PUT /api/photographs/{sha256}</c>: 201 when it was put on disk, 200 when it was there.</summary>
     public static async Task<IResult> Put(string sha256, HttpRequest request, DataFolder data, CancellationToken gone)
@@ -24,7 +27,10 @@ public static class PhotographsEndpoint
         if (await Body(request, gone) is not { } file)
             return Failure.Of(413, $"A photograph has at most {Picture.MostBytes} bytes.");
         if (Convert.ToHexStringLower(SHA256.HashData(file)) != sha256)
-            return Failure.Of(409, "What came has another hash than its name: it was changed on the way. Send it again.");
+            return Failure.Of(
+                409,
+                "What came has another hash than its name: it was changed on the way. Send it again."
+            );
         if (JpegFile.Read(file) is { Value: { WasPlain: false } })
             return Failure.Of(
                 400,

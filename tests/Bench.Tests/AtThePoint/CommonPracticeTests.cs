@@ -33,8 +33,16 @@ public class CommonPracticeTests
         );
 
     [Theory]
-    [InlineData("min = \"2 mm\"\norigin = \"common practice\"\nwords = \"Many", "min = \"2 mm\"\norigin = \"shop\"\nwords = \"Many", "\"shop\"")]
-    [InlineData("[common-practice.\"tyre.age\"]", "[common-practice.\"tyre.agee\"]", "there is no figure key \"tyre.agee\"")]
+    [InlineData(
+        "min = \"2 mm\"\norigin = \"common practice\"\nwords = \"Many",
+        "min = \"2 mm\"\norigin = \"shop\"\nwords = \"Many",
+        "\"shop\""
+    )]
+    [InlineData(
+        "[common-practice.\"tyre.age\"]",
+        "[common-practice.\"tyre.agee\"]",
+        "there is no figure key \"tyre.agee\""
+    )]
     [InlineData("max = \"3650 day\"", "max = \"3650 mm\"", "common practice for \"tyre.age\" is in mm")]
     [InlineData("max = \"10 g\"", "amount = \"10 g\"", "common practice for \"wheel.imbalance\" is 10 g")]
     [InlineData("max = \"10 g\"", "max = \"10\"", "the unit is missing")]
@@ -45,7 +53,8 @@ public class CommonPracticeTests
     [Fact]
     public void The_shop_puts_its_own_over_it()
     {
-        const string own = "[common-practice.\"tyre.age\"]\nmax = \"2190 day\"\norigin = \"common practice\"\nwords = \"Six years.\"\n";
+        const string own =
+            "[common-practice.\"tyre.age\"]\nmax = \"2190 day\"\norigin = \"common practice\"\nwords = \"Six years.\"\n";
         var read = BookFiles.Read([
             [.. DemoFiles.All.Where(f => f.Name.StartsWith("book/"))],
             [new("own-book/habits.toml", own)],

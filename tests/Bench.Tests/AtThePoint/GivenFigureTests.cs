@@ -160,5 +160,6 @@ public class GivenFigureTests
 
 file static class Reading
 {
-    public static AtWork ReadsPads(this AtWork work) => work.Reads("front-pads", "4.2 mm", "4.2 mm", "4.2 mm", "4.2 mm");
+    public static AtWork ReadsPads(this AtWork work) =>
+        work.Reads("front-pads", "4.2 mm", "4.2 mm", "4.2 mm", "4.2 mm");
 }

@@ -121,7 +121,8 @@ internal sealed class AtWork(string device = "tablet", Workbench? at = null)
                 "coolant-level" or "oil-level" => Reads(point, "0.75"),
                 "chain-slack" => Reads(point, "60 mm", "37 mm"),
                 "chain-round" => Reads(point, [.. Enumerable.Repeat("23 mm", 12)]),
-                "axle-alignment" => Vouches(point).ReadsSides(["29.0 mm", "29.0 mm", "29.0 mm"], ["29.0 mm", "29.0 mm", "29.0 mm"]),
+                "axle-alignment" => Vouches(point)
+                    .ReadsSides(["29.0 mm", "29.0 mm", "29.0 mm"], ["29.0 mm", "29.0 mm", "29.0 mm"]),
                 "axle-nut" => Tightens(point, "110 N·m"),
                 "drain-plug" => Tightens(point, "29 N·m"),
                 "oil-first-fill" => Reads(point, "3 US qt"),

@@ -103,7 +103,10 @@ public class JpegFileTests
         var file = Jpegs.Of(Jpegs.Place, Jpegs.Jfif, Jpegs.Tables, Jpegs.Frame(1600, 2), Jpegs.Scan);
         var stored = StoredPicture.Of(file).Certain;
         Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(stored.Bytes)), stored.Picture.Sha256);
-        Assert.Equal((1600, 2, stored.Bytes.Length), (stored.Picture.Width, stored.Picture.Height, stored.Picture.Bytes));
+        Assert.Equal(
+            (1600, 2, stored.Bytes.Length),
+            (stored.Picture.Width, stored.Picture.Height, stored.Picture.Bytes)
+        );
         Assert.DoesNotContain("51.5N", System.Text.Encoding.Latin1.GetString(stored.Bytes));
         Assert.True(Picture.IsHash(stored.Picture.Sha256));
     }

@@ -10,7 +10,13 @@ internal static class Jpegs
     public static readonly byte[] Scan =
     [
         .. Segment(0xDA, [1, 1, 0, 0, 63, 0]),
-        0x12, 0xFF, 0x00, 0x34, 0xFF, 0xD0, 0x56, // a stuffed FF and a restart within
+        0x12,
+        0xFF,
+        0x00,
+        0x34,
+        0xFF,
+        0xD0,
+        0x56, // a stuffed FF and a restart within
     ];
     public static readonly byte[] Place = Segment(0xE1, [.. "Exif\0\0"u8, .. "51.5N 0.1W"u8]);
 

@@ -128,7 +128,15 @@ public class EntryJsonTests
         Assert.Equal(
             """{"point":"p","key":"k","demand":"range","printed":"0 to 1","origin":"shop","unit":"1","also":"x","bolt":"M8 8.8"}""",
             EntryBody
-                .Figure("p", new("k", "range", "0 to 1", "shop") { Unit = "1", Also = "x", Bolt = "M8 8.8" })
+                .Figure(
+                    "p",
+                    new("k", "range", "0 to 1", "shop")
+                    {
+                        Unit = "1",
+                        Also = "x",
+                        Bolt = "M8 8.8",
+                    }
+                )
                 .GetRawText()
         );
         Assert.Equal(

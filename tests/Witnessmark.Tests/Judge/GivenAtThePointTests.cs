@@ -19,7 +19,10 @@ public sealed partial class GivenAtThePointTests : IDisposable
         var held = Job((Vouch, "")).Judged();
         Assert.Equal(4, held.ExitCode);
         Assert.Contains("judged by a common-practice figure, not the maker's", held.Output);
-        Assert.Contains("vouched for: Rear axle, left against right: Ines Tallow for max 0.5 mm", Job().Judged().Output);
+        Assert.Contains(
+            "vouched for: Rear axle, left against right: Ines Tallow for max 0.5 mm",
+            Job().Judged().Output
+        );
     }
 
     [Fact]
