@@ -20,6 +20,14 @@ public static class Screens
         ("identity", hand => hand.Point("identity")),
         ("tyre-dates", hand => hand.Point("tyre-dates")),
         ("front-pads", hand => hand.Point("front-pads")),
+        ("no-figure", hand => hand.Point("rear-pads")),
+        ("figure-whose", hand => hand.Page.Locator("#give-figure").ClickAsync()),
+        ("figure-habit", hand => hand.Page.Locator("#from-habit").ClickAsync()),
+        ("figure-manual", FigureManual),
+        ("figure-given", FigureGiven),
+        ("photograph", hand => hand.Tap("Photograph")),
+        ("photograph-taken", hand => hand.Photographs("the page of the manual")),
+        ("photograph-kept", hand => hand.Save()),
         ("coolant-level", hand => hand.Point("coolant-level")),
         ("chain-unread", hand => hand.Point("chain-slack")),
         ("chain-outside", ChainOutside),
@@ -30,6 +38,7 @@ public static class Screens
         ("chain-round", ChainRound),
         ("chain-round-read", ChainRoundRead),
         ("axle-sides", AxleSides),
+        ("vouch", hand => hand.Tap("Vouch for this figure")),
         ("axle-nut", hand => hand.Point("axle-nut")),
         ("axle-tightened", AxleTightened),
         ("doubt", Doubt),
@@ -44,6 +53,24 @@ public static class Screens
     {
         await hand.Page.Locator("#find").FillAsync("slack");
         await hand.Sees("13 – 32 mm");
+    }
+
+    private static async Task FigureManual(BenchHand hand)
+    {
+        await hand.Tap("Back");
+        await hand.Page.Locator("#from-manual").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Tap("Another one");
+    }
+
+    private static async Task FigureGiven(BenchHand hand)
+    {
+        await hand.Page.Locator("#title").FillAsync("Fell 640 workshop manual");
+        await hand.Page.Locator("#edition").FillAsync("1, 2024");
+        await hand.Page.Locator("#place").FillAsync("p. 72");
+        await hand.Type("1.5");
+        await hand.Save();
+        await hand.Sees("≥ 1.5 mm");
     }
 
     private static async Task ChainOutside(BenchHand hand)

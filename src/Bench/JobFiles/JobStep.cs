@@ -1,7 +1,6 @@
 using System.Globalization;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
@@ -10,7 +9,7 @@ using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.JobFiles;
 
-/// <summary>One step of a job file: what was read, corrected, marked, left or noted at one point, a campaign that is settled, or the release.</summary>
+/// <summary>One step of a job file: what was given, read, corrected, vouched for, marked, left, photographed or noted at one point, a campaign that is settled, or the release.</summary>
 internal sealed class JobStep
 {
     private static readonly Dictionary<string, CampaignOutcome> Outcomes = new()
@@ -37,7 +36,7 @@ internal sealed class JobStep
         IReadOnlyList<Point> plan,
         Workbench bench,
         Machine machine,
-        FigureSheet sheet,
+        GivenSteps given,
         DateOnly day,
         Drafts drafts
     )
@@ -51,8 +50,10 @@ internal sealed class JobStep
                 EntryKind.Campaign,
                 EntryBody.Campaign(number, table.OneOf("outcome", Outcomes), table.TextOrNothing("why"))
             );
+        else if (table.Has("photograph") && !table.Has("point"))
+            given.TakePhotograph(table, null);
         else if (table.Has("point") || !table.Has("note"))
-            AtPoint(table, plan, bench, machine, sheet, day, drafts);
+            AtPoint(table, plan, bench, machine, given, day, drafts);
         else if (table.TextOrNothing("note") is { } words)
             drafts.Add(EntryKind.Note, EntryBody.Note(null, words));
         table.NoOtherKeys();
@@ -63,7 +64,7 @@ internal sealed class JobStep
         IReadOnlyList<Point> plan,
         Workbench bench,
         Machine machine,
-        FigureSheet sheet,
+        GivenSteps given,
         DateOnly day,
         Drafts drafts
     )
@@ -74,8 +75,17 @@ internal sealed class JobStep
             table.Wrong("point", $"\"{id}\" is no point of this job", Nearest.InWords(id, [.. plan.Select(p => p.Id)]));
         // an unknown point's other keys are still read, so that they are not called unknown as well
         var step = new JobStep(table, point ?? plan[0], bench, drafts);
-        step.Reading(machine, sheet, day, known: point is not null);
+        if (point is null)
+            table.LetStand(GivenSteps.Keys);
+        else
+            given.TakeFigure(table, point);
+        step.Reading(machine, given, day, known: point is not null);
         step.Correction();
+        if (point is not null)
+        {
+            given.TakeVouch(table, point);
+            given.TakePhotograph(table, point);
+        }
         if (table.TruthOrNothing("mark") == true)
             drafts.Add(EntryKind.Mark, EntryBody.Mark(id));
         if (table.TextOrNothing("leave") is { } why)
@@ -84,7 +94,7 @@ internal sealed class JobStep
             drafts.Add(EntryKind.Note, EntryBody.Note(id, note));
     }
 
-    private void Reading(Machine machine, FigureSheet sheet, DateOnly day, bool known)
+    private void Reading(Machine machine, GivenSteps given, DateOnly day, bool known)
     {
         var (raw, places, key) = Raw();
         var with = table.TextOrNothing("with") ?? point.Reading.Instrument;
@@ -98,8 +108,7 @@ internal sealed class JobStep
                 $"there is no instrument \"{with}\" in the shop",
                 Nearest.InWords(with, [.. bench.Workshop.Instruments.Keys])
             );
-        var figure = point.JudgedBy is { } judgedBy ? sheet.Figures.GetValueOrDefault(judgedBy) : null;
-        var (opinion, why) = Judge.Reading(new(point, figure, machine, raw, places, instrument, day));
+        var (opinion, why) = Judge.Reading(new(point, given.Judging(point), machine, raw, places, instrument, day));
         if (opinion is null)
             table.Wrong(key, why!, point.Reading.Words);
         else if (!sure && Doubt(raw) is { } doubt)

@@ -56,6 +56,11 @@ internal readonly struct Body(JsonElement element)
             ? [.. found.EnumerateArray().Select(e => new Body(e))]
             : throw Missing(name, "a list");
 
+    public Body? ObjectOrNone(string name) =>
+        Find(name) is not { } found ? null
+        : found.ValueKind == JsonValueKind.Object ? new Body(found)
+        : throw Missing(name, "an object");
+
     /// <summary>Decimal text, as everything that was typed.</summary>
     public double? NumberOrNone(string name) =>
         TextOrNone(name) is not { } text ? null

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
@@ -23,7 +24,8 @@ public sealed record ArrivalFact(
     IReadOnlyList<(string Point, string Why)> Points,
     string? Promised,
     IReadOnlyList<FoundCampaign>? Campaigns,
-    Machine? Known
+    Machine? Known,
+    bool Vouching
 ) : Fact(Entry);
 
 /// <summary>Something was read.</summary>
@@ -117,6 +119,9 @@ public static class Facts
                 body.TextOrNone("why")
             ),
             EntryKind.CampaignLeft => new CampaignLeftFact(entry, body.Text("number"), body.Text("why")),
+            EntryKind.Figure => GivenFacts.Figure(entry, body),
+            EntryKind.Vouch => GivenFacts.Vouch(entry, body),
+            EntryKind.Photograph => GivenFacts.Photograph(entry, body),
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };
@@ -133,7 +138,8 @@ public static class Facts
             body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null,
             body.Has(KnownMachine.Key)
                 ? Known(body.Text("machine"), body.Text("sheet"), body.Inside(KnownMachine.Key))
-                : null
+                : null,
+            body.Has("vouching") && body.Truth("vouching")
         );
 
     private static Machine Known(string id, string sheet, Body body) =>

@@ -1,4 +1,6 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
@@ -27,16 +29,33 @@ public static class JobFold
                 notUnderstood,
                 ordered
             );
+        opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
         var campaigns = CampaignFold.Of(live);
-        var holds = Holds.Of(points, opening.UnknownPoints, campaigns.Holding(opening));
-        var release = ReleaseFold.Of(facts, live, holds);
+        var doNotRide = campaigns.Holding(opening);
+        var holds = Holds.Of(points, opening.UnknownPoints, doNotRide);
+        var proven = opening.Vouching ? holds : Holds.BeforeVouching(points, opening.UnknownPoints, doNotRide);
+        var release = ReleaseFold.Of(facts, live, proven);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
-        return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
+        return new(
+            job,
+            opening.Arrival,
+            points,
+            release is null ? holds : [],
+            release,
+            [.. notes],
+            notUnderstood,
+            ordered
+        )
         {
             CampaignsDone = campaigns.Settled,
             CampaignsLeft = campaigns.Left,
+            Photographs =
+            [
+                .. live.OfType<PhotographFact>()
+                    .Select(p => new Photograph(p.Entry, p.Point, p.Figure, p.Picture, p.Shows)),
+            ],
         };
     }
 

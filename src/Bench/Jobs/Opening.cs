@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
 
 namespace Witnessmark.Bench.Jobs;
@@ -42,14 +43,27 @@ internal sealed record Opening(
             )
             {
                 KeepsMachine = fact.Known is not null,
+                Vouching = fact.Vouching,
             },
             null
         );
     }
 
+    /// <summary>Whether somebody vouches before the job can be signed: not so in jobs of an earlier program.</summary>
+    public bool Vouching { get; init; }
+
+    /// <summary>Figures that this job was given beside its sheet.</summary>
+    public GivenFigures Given { get; init; } = GivenFigures.None;
+
     /// <summary>The figure that judges a point on this machine, or null.</summary>
     public Figures.Figure? Figure(Point point) =>
-        point.JudgedBy is { } key ? Arrival.Sheet.Figures.GetValueOrDefault(key) : null;
+        point.JudgedBy is { } key
+            ? Arrival.Sheet.Figures.GetValueOrDefault(key) ?? Given.Standing.GetValueOrDefault(key)?.Figure
+            : null;
+
+    /// <summary>The figure that was given beside the sheet and judges a point, or null.</summary>
+    public GivenFigure? GivenAt(Point point) =>
+        point.JudgedBy is { } key ? Given.Standing.GetValueOrDefault(key) : null;
 
     /// <summary>The point of that id in this job, or null.</summary>
     public Point? Point(string id) => Points.FirstOrDefault(p => p.Point.Id == id).Point;

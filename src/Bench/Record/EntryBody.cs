@@ -6,7 +6,7 @@ using Witnessmark.Bench.Machines;
 namespace Witnessmark.Bench.Record;
 
 /// <summary>Builds the body of each kind of entry. Measured values are the text that was typed, never a number.</summary>
-public static class EntryBody
+public static partial class EntryBody
 {
     internal const string CampaignDone = "done";
     internal const string CampaignNotConcerned = "not-concerned";
@@ -45,6 +45,7 @@ public static class EntryBody
                 Write(json, campaigns);
             if (known is not null)
                 KnownMachine.Write(json, known);
+            json.WriteBoolean("vouching", true);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
@@ -8,7 +9,7 @@ using Witnessmark.Bench.Visits;
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
+internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhotographs photographs)
 {
     // entries are never changed and never go: what was made of as many of them still holds
     private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
@@ -81,6 +82,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         var entry = await ledger.Write(shop, job, kind, body, by, strikes);
         exchange.Wake();
         return entry;
+    }
+
+    /// <summary>Keeps a photograph and writes that it was taken; false when this device has no room for it, and then nothing is written.</summary>
+    public async Task<bool> Photograph(string job, string? point, string? figure, StoredPicture picture, string shows)
+    {
+        if (!await photographs.Keep(picture))
+            return false;
+        await Write(job, EntryKind.Photograph, EntryBody.Photograph(point, figure, picture.Picture, shows));
+        return true;
     }
 
     /// <summary>Sets a figure at the shop, which makes a revision, and fetches it; null when kept, else why not.</summary>

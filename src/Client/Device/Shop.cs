@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Client.Device;
@@ -46,6 +47,22 @@ internal sealed class Shop(HttpClient http)
             return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
                 ? Read(await answer.Content.ReadAsStringAsync(), DeviceJson.Default.RefusedReply).Error
                 : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+        }
+        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        {
+            throw new ShopTrouble(DeviceWords.NoAnswer);
+        }
+    }
+
+    /// <summary>Brings a photograph; null when the shop has it, else its no.</summary>
+    public async Task<string?> Send(string sha256, byte[] picture)
+    {
+        using var body = new ByteArrayContent(picture);
+        body.Headers.ContentType = new(Picture.MediaType);
+        try
+        {
+            using var answer = await http.PutAsync($"api/photographs/{sha256}", body);
+            return answer.IsSuccessStatusCode ? null : DeviceWords.Refused((int)answer.StatusCode);
         }
         catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
         {

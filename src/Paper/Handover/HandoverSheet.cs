@@ -16,13 +16,15 @@ public static class HandoverSheet
     /// <param name="size">The paper; A4 where none is given.</param>
     /// <param name="seal">What the shop signs its log book with; null: unsigned.</param>
     /// <param name="earlier">The machine's visits before this one.</param>
+    /// <param name="pictures">The JPEG file of a photograph by its hash; null where there is none.</param>
     public static byte[] Pdf(
         JobState state,
         Workbench bench,
         DateOnly printedOn,
         PaperSize? size = null,
         ShopSeal? seal = null,
-        EarlierVisits? earlier = null
+        EarlierVisits? earlier = null,
+        Func<string, byte[]?>? pictures = null
     )
     {
         using var document = new PdfDocument();
@@ -30,7 +32,7 @@ public static class HandoverSheet
         var title = SheetHead.Title(state);
         Describe(document, title, bench, printedOn);
         var pages = new Pages(size ?? PaperSize.A4, $"{title} · job {state.Job} · {bench.Workshop.Name}");
-        Fill(pages, state, bench, printedOn, seal);
+        Fill(pages, state, bench, printedOn, seal, pictures ?? (_ => null));
         AttachedFile.Add(
             document,
             "log-book.json",
@@ -42,14 +44,23 @@ public static class HandoverSheet
         return Saved(document, printedOn);
     }
 
-    private static void Fill(Pages pages, JobState state, Workbench bench, DateOnly printedOn, ShopSeal? seal)
+    private static void Fill(
+        Pages pages,
+        JobState state,
+        Workbench bench,
+        DateOnly printedOn,
+        ShopSeal? seal,
+        Func<string, byte[]?> pictures
+    )
     {
         SheetHead.Write(pages, state, bench, printedOn);
         MeasuredTable.Write(pages, state);
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);
+        NotTheMakers.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);
+        PhotographList.Write(pages, state, pictures);
         var head = LogBookFile.Head(state, bench);
         BeforeYouRide.Write(pages, state, SheetEnd.Code(state, bench.Workshop.Id, head, seal));
         SheetEnd.Write(pages, state, head, seal);

@@ -125,6 +125,7 @@ internal static class LogBookContent
             ("state", Spoken.Of(point.Stripe)),
             ("limit", point.Figure?.Short),
             ("origin", point.Figure is null ? null : PointWords.Origin(point)),
+            ("vouchedBy", point.Vouched?.Name),
             ("found", point.Found is { } found ? PointWords.Shown(found) : null),
             ("leftAt", point.Current is { } now ? PointWords.Shown(now) : null),
             ("grounds", point.Current?.Opinion.Grounds),

@@ -78,6 +78,8 @@ internal sealed class TaggedPages
     {
         if (cell.Drawing is { } drawing)
             Picture(canvas, cell, drawing, top);
+        if (cell.Picture is { } photograph)
+            Photograph(canvas, cell, photograph, top);
         for (var from = 0; from < cell.Lines.Count; )
         {
             var tag = tagOf(cell.Lines[from].Face);
@@ -94,6 +96,14 @@ internal sealed class TaggedPages
         var box = new XRect(Left + cell.X, top, drawing.Width * cell.Scale, drawing.Height * cell.Scale);
         tags.BeginElement(PdfIllustrationElementTag.Figure, drawing.Label, box);
         PdfPen.Draw(canvas, drawing, Left + cell.X, top, cell.Scale);
+        tags.End();
+    }
+
+    private void Photograph(XGraphics canvas, Cell cell, XImage picture, double top)
+    {
+        var box = new XRect(Left + cell.X, top, picture.PixelWidth * cell.Scale, picture.PixelHeight * cell.Scale);
+        tags.BeginElement(PdfIllustrationElementTag.Figure, "Photograph, described beside it", box);
+        canvas.DrawImage(picture, box);
         tags.End();
     }
 

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.JobFiles;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Judge;
@@ -8,12 +9,14 @@ namespace Witnessmark.Judge;
 internal static class JobOnDisk
 {
     /// <summary>The state of the job after each of its entries, or every mistake in its files. Mistakes name files as they were given.</summary>
+    /// <param name="file">The job file.</param>
+    /// <param name="pictures">Takes the photographs that it names, by hash.</param>
     public static (
         IReadOnlyList<JobState>? Steps,
         Workbench? Bench,
         DateOnly Day,
         IReadOnlyList<Mistake> Mistakes
-    ) Read(FileInfo file)
+    ) Read(FileInfo file, IDictionary<string, byte[]> pictures)
     {
         var mistakes = new Mistakes();
         var name = Path.GetRelativePath(Directory.GetCurrentDirectory(), file.FullName);
@@ -31,7 +34,7 @@ internal static class JobOnDisk
         var (bench, wrong) = WorkbenchFiles.Read(sources);
         if (bench is null)
             return (null, null, default, wrong);
-        var entries = JobFile.Entries(toml.Root, header, bench);
+        var entries = JobFile.Entries(toml.Root, header, bench, path => Picture(file, path, pictures));
         return mistakes.Count > 0
             ? (null, null, default, mistakes.Sorted())
             : (
@@ -40,6 +43,18 @@ internal static class JobOnDisk
                 header.Day,
                 []
             );
+    }
+
+    /// <summary>The bytes of a photograph that the job file names, or null when there is no such file.</summary>
+    private static byte[]? Picture(FileInfo job, string path, IDictionary<string, byte[]> pictures)
+    {
+        var whole = Path.GetFullPath(path, job.Directory!.FullName);
+        if (!File.Exists(whole))
+            return null;
+        var file = File.ReadAllBytes(whole);
+        if (StoredPicture.Of(file).Value is { } stored)
+            pictures[stored.Picture.Sha256] = stored.Bytes;
+        return file;
     }
 
     private static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)

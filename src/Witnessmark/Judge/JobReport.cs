@@ -27,11 +27,17 @@ internal static class JobReport
 
     private static void Step(TextWriter to, JobState before, JobState after)
     {
+        if (after.Photographs.Count > before.Photographs.Count)
+            to.WriteLine($"  photograph: {after.Photographs[^1].Shows}");
         foreach (var (was, now) in before.Points.Zip(after.Points))
             if (now.Readings.Count > was.Readings.Count)
                 Reading(to, was, now);
             else if (now.Corrections.Count > was.Corrections.Count)
                 to.WriteLine($"  done: {now.Point.Title}: {now.Corrections[^1].Words}");
+            else if (now.Given is { } given && given.Point == now.Point.Id && was.Given?.Entry.Id != given.Entry.Id)
+                to.WriteLine($"  figure for this job: {now.Point.Title}: {given.Figure.InSheet}");
+            else if (now.Vouched is { } vouched && was.Vouched is null)
+                to.WriteLine($"  vouched for: {now.Point.Title}: {vouched.Name} for {now.Figure!.InSheet}");
             else if (now.Marked is not null && was.Marked is null)
                 to.WriteLine($"  / marked: {now.Point.Title}");
             else if (now.Left is { } left && was.Left is null)

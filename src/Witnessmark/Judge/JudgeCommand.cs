@@ -52,7 +52,8 @@ internal static class JudgeCommand
             Console.Error.WriteLine($"{key!.Name}: {wrong.Message}");
             return ExitCode.Malformed;
         }
-        var (steps, bench, day, mistakes) = JobOnDisk.Read(file);
+        var pictures = new Dictionary<string, byte[]>(StringComparer.Ordinal);
+        var (steps, bench, day, mistakes) = JobOnDisk.Read(file, pictures);
         if (steps is null)
         {
             foreach (var mistake in mistakes)
@@ -67,7 +68,7 @@ internal static class JudgeCommand
         JobReport.Write(Console.Out, steps);
         var state = steps[^1];
         if (outFolder is not null)
-            Put(outFolder, state, bench!, day, PaperSize.Named(paper)!, seal);
+            Put(outFolder, state, bench!, day, PaperSize.Named(paper)!, seal, pictures);
         return state.MayGo ? 0 : Held;
     }
 
@@ -77,13 +78,15 @@ internal static class JudgeCommand
         Workbench bench,
         DateOnly day,
         PaperSize size,
-        ShopSeal? seal
+        ShopSeal? seal,
+        IReadOnlyDictionary<string, byte[]> pictures
     )
     {
         folder.Create();
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        File.WriteAllBytes(sheet, HandoverSheet.Pdf(state, bench, day, size, seal));
+        var pdf = HandoverSheet.Pdf(state, bench, day, size, seal, pictures: pictures.GetValueOrDefault);
+        File.WriteAllBytes(sheet, pdf);
         File.WriteAllText(book, LogBookFile.Write(state, bench, seal));
         Console.Out.WriteLine();
         Console.Out.WriteLine($"Handover sheet: {sheet}");

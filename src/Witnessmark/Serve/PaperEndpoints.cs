@@ -2,6 +2,7 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
+using Witnessmark.Photographs;
 
 namespace Witnessmark.Serve;
 
@@ -9,13 +10,21 @@ namespace Witnessmark.Serve;
 public static class PaperEndpoints
 {
     /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter</c></summary>
-    public static IResult HandoverSheetOf(string job, ServedShop shop, string? paper = null)
+    public static IResult HandoverSheetOf(string job, ServedShop shop, DataFolder data, string? paper = null)
     {
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? "A4") is not { } size)
             return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
-        var sheet = HandoverSheet.Pdf(state, shop.Bench, Today(), size, shop.Seal, Earlier(state, shop));
+        var sheet = HandoverSheet.Pdf(
+            state,
+            shop.Bench,
+            Today(),
+            size,
+            shop.Seal,
+            Earlier(state, shop),
+            hash => PhotographFolder.Find(data, hash)
+        );
         return Results.File(sheet, "application/pdf");
     }
 
