@@ -5,6 +5,7 @@ using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Judge;
 using Witnessmark.Machines;
+using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
 using Witnessmark.Verify;
@@ -19,6 +20,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CampaignsCommand.Create(),
     JudgeCommand.Create(),
     MachinesCommand.Create(),
+    PlanCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     VerifyCommand.Create(),

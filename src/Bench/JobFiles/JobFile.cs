@@ -40,16 +40,9 @@ public static class JobFile
             EntryKind.Arrival,
             EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)
         );
+        List<Book.Point> points = [.. plan.Select(p => bench.Book.Points[p.Point])];
         foreach (var step in root.TableList("steps"))
-            JobStep.Read(
-                step,
-                [.. plan.Select(p => bench.Book.Points[p.Point])],
-                bench,
-                machine,
-                sheet,
-                header.Day,
-                drafts
-            );
+            JobStep.Read(step, points, bench, machine, sheet, header.Day, drafts);
         root.NoOtherKeys();
         return drafts.Sealed;
     }

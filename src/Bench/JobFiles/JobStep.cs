@@ -34,7 +34,7 @@ internal sealed class JobStep
 
     public static void Read(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
         FigureSheet sheet,
@@ -58,7 +58,7 @@ internal sealed class JobStep
 
     private static void AtPoint(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
         FigureSheet sheet,
@@ -67,6 +67,8 @@ internal sealed class JobStep
     )
     {
         var id = table.Text("point");
+        if (table.TextOrNothing("add") is { } added)
+            PlanStep.Add(table, id, added, plan, bench, machine, sheet, drafts);
         var point = plan.FirstOrDefault(p => p.Id == id);
         if (point is null && id.Length > 0)
             table.Wrong("point", $"\"{id}\" is no point of this job", Nearest.InWords(id, [.. plan.Select(p => p.Id)]));
@@ -76,6 +78,8 @@ internal sealed class JobStep
         step.Correction();
         if (table.TruthOrNothing("mark") == true)
             drafts.Add(EntryKind.Mark, EntryBody.Mark(id));
+        if (table.TextOrNothing("drop") is { } dropped && point is not null)
+            PlanStep.Drop(table, point, dropped, bench.Workshop, drafts);
         if (table.TextOrNothing("leave") is { } why)
             drafts.Add(EntryKind.Left, EntryBody.Left(id, why));
         if (table.TextOrNothing("note") is { } note)

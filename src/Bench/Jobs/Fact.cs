@@ -50,6 +50,12 @@ public sealed record StrikeFact(Entry Entry, string Why) : Fact(Entry);
 /// <summary>A campaign was settled.</summary>
 public sealed record CampaignFact(Entry Entry, string Number, CampaignOutcome Outcome, string? Why) : Fact(Entry);
 
+/// <summary>A point was taken into the plan.</summary>
+public sealed record PlannedFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>A point was taken out of the plan.</summary>
+public sealed record DroppedFact(Entry Entry, string Why, string? Lead) : Fact(Entry);
+
 /// <summary>The job was signed.</summary>
 public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
 
@@ -94,6 +100,11 @@ public static class Facts
                 Outcome(body.Text("outcome")),
                 body.TextOrNone("why")
             ),
+            EntryKind.Planned => new PlannedFact(entry, body.Text("why")) { Point = body.Text("point") },
+            EntryKind.Dropped => new DroppedFact(entry, body.Text("why"), body.TextOrNone("lead"))
+            {
+                Point = body.Text("point"),
+            },
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };

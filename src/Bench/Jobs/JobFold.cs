@@ -17,7 +17,7 @@ public static class JobFold
         List<(Entry, string)> notUnderstood = [];
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);
-        if (Opening(live, bench, notUnderstood) is not { } opening)
+        if (Opening(live, bench, notUnderstood) is not { } arrived)
             return new(
                 job,
                 null,
@@ -28,14 +28,18 @@ public static class JobFold
                 notUnderstood,
                 ordered
             );
+        var opening = PlanChanges.WithAdded(arrived, live, bench, notUnderstood);
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
+        var dropped = PlanChanges.Dropped(opening, live, deeds, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
+        points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
         var holds = Holds.Of(points, opening.UnknownPoints);
         var release = ReleaseFold.Of(facts, live, holds);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
         return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
         {
             CampaignsDone = Settled(live),
+            Dropped = dropped,
         };
     }
 

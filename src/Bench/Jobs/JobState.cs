@@ -28,6 +28,9 @@ public sealed record JobState(
     IReadOnlyList<Entry> Entries
 )
 {
+    /// <summary>Points that were taken out of the plan, in order.</summary>
+    public IReadOnlyList<DroppedPoint> Dropped { get; init; } = [];
+
     /// <summary>Campaigns that were settled on this job, each number once, as it was settled last.</summary>
     public IReadOnlyList<CampaignSettled> CampaignsDone { get; init; } = [];
 
@@ -52,6 +55,9 @@ public sealed record Arrival(
 
 /// <summary>A campaign that was settled.</summary>
 public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome Outcome, string? Why);
+
+/// <summary>A point that was taken out of the plan, by whom and why, and the lead who stands for it where safety hangs on it.</summary>
+public sealed record DroppedPoint(Point Point, Entry Entry, string Why, string? Lead);
 
 /// <summary>One point of the job.</summary>
 /// <param name="Point">From the bench book.</param>

@@ -65,6 +65,12 @@ public static class EntryKind
     /// <summary><c>{number, outcome: "done"|"not-concerned", why?}</c>: a campaign that is settled.</summary>
     public const string Campaign = "campaign";
 
+    /// <summary><c>{point, why}</c>: a point taken into the plan after the arrival.</summary>
+    public const string Planned = "planned";
+
+    /// <summary><c>{point, why, lead?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
+    public const string Dropped = "dropped";
+
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";
 }

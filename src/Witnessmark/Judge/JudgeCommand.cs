@@ -33,7 +33,7 @@ internal static class JudgeCommand
 
     private static int Run(FileInfo file, DirectoryInfo? outFolder)
     {
-        var (steps, bench, day, mistakes) = JobOnDisk.Read(file);
+        var (steps, bench, header, mistakes) = JobOnDisk.Read(file);
         if (steps is null)
         {
             foreach (var mistake in mistakes)
@@ -48,7 +48,7 @@ internal static class JudgeCommand
         JobReport.Write(Console.Out, steps);
         var state = steps[^1];
         if (outFolder is not null)
-            Put(outFolder, state, bench!, day);
+            Put(outFolder, state, bench!, header!.Day);
         return state.MayGo ? 0 : Held;
     }
 

@@ -1,0 +1,80 @@
+using Witnessmark.Bench.Figures;
+using Witnessmark.Handbook.Due;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Planning;
+
+/// <summary>What the sheet's schedule asks for by distance or date, whichever comes first.</summary>
+internal static class DueReasons
+{
+    private const double Kilometre = 1e6; // mm
+
+    public static IEnumerable<(string Point, Reason Reason)> Of(PlanQuestion asked)
+    {
+        var schedule = asked.Sheet.Schedule;
+        if (schedule.Count == 0)
+            yield break;
+        var distance = DistanceToday.Of(asked);
+        var done = Done(asked, distance);
+        foreach (var due in Counted(schedule, done, distance, asked.Day))
+            if (Kind(due) is { } because)
+                yield return (
+                    due.Point,
+                    new(because, Sentence(because, schedule.First(w => w.Point == due.Point), due))
+                );
+    }
+
+    private static IReadOnlyList<DuePoint> Counted(
+        IReadOnlyList<ScheduledWork> schedule,
+        IReadOnlyList<ServiceEntry> done,
+        DistanceToday distance,
+        DateOnly day
+    )
+    {
+        var known = distance.Kilometres is not null;
+        // without a distance only the calendar can be asked; what goes by distance alone is due, as it is not on record
+        var rules = known
+            ? schedule.Select(w => w.Rule)
+            : schedule.Select(w => w.Rule with { EveryDistance = null, FirstAt = null });
+        return ServiceDue
+            .On(
+                [.. rules],
+                known ? done : [.. done.Where(e => schedule.First(w => w.Point == e.Point).Rule.Months is not null)],
+                new(
+                    day,
+                    new(distance.Kilometres.GetValueOrDefault() * Kilometre),
+                    new(distance.PerDay * Kilometre),
+                    [.. distance.Known.Select(k => new OdometerReading(k.Day, new(k.Kilometres * Kilometre)))],
+                    []
+                )
+            )
+            .Due;
+    }
+
+    private static List<ServiceEntry> Done(PlanQuestion asked, DistanceToday distance) =>
+        [
+            .. asked
+                .Visits.Where(v => v.Day <= asked.Day)
+                .SelectMany(v => v.Points.Where(p => p.Marked), (v, p) => (Visit: v, p.Point))
+                .Where(x => asked.Sheet.Schedule.Any(w => w.Point == x.Point))
+                .Select(x => new ServiceEntry(
+                    x.Point,
+                    new(x.Visit.Day, new((x.Visit.Kilometres ?? distance.At(x.Visit.Day)) * Kilometre))
+                )),
+        ];
+
+    private static Because? Kind(DuePoint due) =>
+        due.State switch
+        {
+            DueState.Overdue => Because.Overdue,
+            DueState.Due => Because.Due,
+            DueState.Soon => Because.Soon,
+            _ => null,
+        };
+
+    private static string Sentence(Because because, ScheduledWork work, DuePoint due) =>
+        $"{(because == Because.Soon ? "Due soon" : because.ToString())}, every {work.Every} by {Source(work.Origin)}: {char.ToLowerInvariant(due.Why[0])}{due.Why[1..]}";
+
+    private static string Source(Origin origin) =>
+        origin.Place.Length > 0 ? $"{origin.Who} ({origin.Place})" : origin.Who;
+}
