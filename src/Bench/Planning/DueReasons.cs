@@ -8,6 +8,7 @@ namespace Witnessmark.Bench.Planning;
 internal static class DueReasons
 {
     private const double Kilometre = 1e6; // mm
+    private const string NoDistance = "Its distance is not known: read the odometer, and treat as due.";
 
     public static IEnumerable<(string Point, Reason Reason)> Of(PlanQuestion asked)
     {
@@ -16,11 +17,15 @@ internal static class DueReasons
             yield break;
         var distance = DistanceToday.Of(asked);
         var done = Done(asked, distance);
-        foreach (var due in Counted(schedule, done, distance, asked.Day))
+        var known = distance.Kilometres is not null;
+        foreach (var work in schedule.Where(w => !known && w.Rule.EveryDistance is not null))
+            yield return (work.Point, new(Because.Due, Sentence(Because.Due, work, NoDistance)));
+        var rules = schedule.Where(w => known || w.Rule.EveryDistance is null).ToArray();
+        foreach (var due in Counted(rules, done, distance, asked.Day))
             if (Kind(due) is { } because)
                 yield return (
                     due.Point,
-                    new(because, Sentence(because, schedule.First(w => w.Point == due.Point), due))
+                    new(because, Sentence(because, rules.First(w => w.Point == due.Point), due.Why))
                 );
     }
 
@@ -29,17 +34,11 @@ internal static class DueReasons
         IReadOnlyList<ServiceEntry> done,
         DistanceToday distance,
         DateOnly day
-    )
-    {
-        var known = distance.Kilometres is not null;
-        // without a distance only the calendar can be asked; what goes by distance alone is due, as it is not on record
-        var rules = known
-            ? schedule.Select(w => w.Rule)
-            : schedule.Select(w => w.Rule with { EveryDistance = null, FirstAt = null });
-        return ServiceDue
+    ) =>
+        ServiceDue
             .On(
-                [.. rules],
-                known ? done : [.. done.Where(e => schedule.First(w => w.Point == e.Point).Rule.Months is not null)],
+                [.. schedule.Select(w => w.Rule)],
+                [.. done.Where(e => schedule.Any(w => w.Point == e.Point))],
                 new(
                     day,
                     new(distance.Kilometres.GetValueOrDefault() * Kilometre),
@@ -49,7 +48,6 @@ internal static class DueReasons
                 )
             )
             .Due;
-    }
 
     private static List<ServiceEntry> Done(PlanQuestion asked, DistanceToday distance) =>
         [
@@ -72,8 +70,8 @@ internal static class DueReasons
             _ => null,
         };
 
-    private static string Sentence(Because because, ScheduledWork work, DuePoint due) =>
-        $"{(because == Because.Soon ? "Due soon" : because.ToString())}, every {work.Every} by {Source(work.Origin)}: {char.ToLowerInvariant(due.Why[0])}{due.Why[1..]}";
+    private static string Sentence(Because because, ScheduledWork work, string why) =>
+        $"{(because == Because.Soon ? "Due soon" : because.ToString())}, every {work.Every} by {Source(work.Origin)}: {char.ToLowerInvariant(why[0])}{why[1..]}";
 
     private static string Source(Origin origin) =>
         origin.Place.Length > 0 ? $"{origin.Who} ({origin.Place})" : origin.Who;

@@ -3,11 +3,12 @@ using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Client.Planning;
 
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
+internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, TimeProvider clock)
 {
     private readonly Dictionary<string, JobState> states = new(StringComparer.Ordinal);
 
@@ -19,6 +20,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
 
     /// <summary>What is wrong with the shop's files.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; private set; } = [];
+
+    /// <summary>The bench orders of the jobs that are looked at.</summary>
+    public OrdersAtHand Orders { get; } = new(clock);
+
+    /// <summary>The day on this device.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Now);
+
+    /// <summary>The time on this device.</summary>
+    public DateTime Now => clock.GetLocalNow().DateTime;
 
     public DeviceLedger Ledger => ledger;
 
@@ -34,6 +44,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         ReadWorkbench();
         ledger.Changed += Forget;
         exchange.Changed += () => Changed?.Invoke();
+        Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
         exchange.Start();
     }
@@ -53,6 +64,10 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
     /// <summary>All jobs that are known here, the latest first.</summary>
     public IReadOnlyList<JobState> Jobs() =>
         [.. ledger.Jobs.Select(Job).OfType<JobState>().OrderByDescending(j => j.Arrival?.At, StringComparer.Ordinal)];
+
+    /// <summary>The jobs of one machine; no others are looked into.</summary>
+    public IReadOnlyList<JobState> JobsOf(string machine) =>
+        [.. ledger.JobsOf(machine).Select(Job).OfType<JobState>()];
 
     /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
     public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)

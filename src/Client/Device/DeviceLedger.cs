@@ -34,6 +34,17 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
 
     public IEnumerable<string> Jobs => byId.Values.Select(e => e.Job).Distinct();
 
+    /// <summary>Jobs that were opened for a machine.</summary>
+    public IEnumerable<string> JobsOf(string machine) =>
+        byId.Values.Where(e =>
+                e.Kind == EntryKind.Arrival
+                && e.Body.TryGetProperty("machine", out var of)
+                && of.ValueKind == JsonValueKind.String
+                && of.GetString() == machine
+            )
+            .Select(e => e.Job)
+            .Distinct();
+
     public IEnumerable<Entry> Of(string job) => byId.Values.Where(e => e.Job == job);
 
     /// <summary>Own entries with a number above the given one, in order.</summary>

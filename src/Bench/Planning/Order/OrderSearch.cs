@@ -45,6 +45,12 @@ public sealed class OrderSearch
     public static Answer<OrderSearch> Begin(OrderQuestion asked, int effort = UsualEffort)
     {
         var reach = new ReachMap(asked.Book.Reach, asked.Open, asked.Now);
+        // as absences they would only be left out
+        if (reach.Contradiction(asked.Open) is var (point, one, other))
+            return Answer<OrderSearch>.Refuse(
+                "unreachable",
+                $"{point.Title} ({point.Id}) needs \"{one}\" and \"{other}\", which cannot be together: take one of them out of its reach."
+            );
         var states = reach.States(asked.Now, asked.Cooling);
         var tasks = OrderTasks.Of(asked, reach);
         var bundles = tasks.Count > Search.ExactUpTo ? new Bundles(tasks) : null;

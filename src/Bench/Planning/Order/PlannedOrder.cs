@@ -22,12 +22,19 @@ public sealed record PlannedOrder(BenchPlan Plan, Duration OneByOne, OrderQuesti
     /// <summary>What it saves against doing the points one after the other; null when there is nothing to compare.</summary>
     public Duration? Saved => double.IsFinite(OneByOne.Seconds) ? OneByOne - Plan.Makespan : null;
 
-    /// <summary>Waits with their beginning and end, for drawings.</summary>
-    public IEnumerable<(string Point, Duration Start, Duration End)> Waits =>
-        from step in Plan.Schedule
-        let point = Asked.Open.FirstOrDefault(p => p.Id == step.Do)
-        where point is not null && point.Waits > TimeSpan.Zero
-        select (point.Id, step.End, step.End + PointTimes.Waits(point));
+    /// <summary>Waits with what runs, their beginning and their end: after points, and until a state has ended by itself.</summary>
+    public IReadOnlyList<(string What, Duration Start, Duration End)> Waits =>
+        [
+            .. from step in Plan.Schedule
+            let point = Asked.Open.FirstOrDefault(p => p.Id == step.Do)
+            where point is not null && point.Waits > TimeSpan.Zero
+            select (point.Title, step.End, step.End + PointTimes.Waits(point)),
+            .. from step in Plan.Schedule
+            where step.Do.StartsWith("clear:", StringComparison.Ordinal)
+            let state = Asked.Book.Reach[OrderWords.State(step).State]
+            where state.ClearsAfter > TimeSpan.Zero
+            select (state.Name, new Duration(Math.Max(0, step.Start.Seconds - state.ClearsAfter.TotalSeconds)), step.Start),
+        ];
 
     /// <summary>Searches to the end.</summary>
     /// <returns>Refused when there is no order at all.</returns>

@@ -57,6 +57,19 @@ internal sealed class ReachMap
         return states;
     }
 
+    /// <summary>The first point whose states cannot be true together, with two of them; null when there is none.</summary>
+    public (Point Point, string One, string Other)? Contradiction(IEnumerable<Point> points)
+    {
+        foreach (var point in points)
+        {
+            var states = point.Reach.Where(book.ContainsKey).ToArray();
+            foreach (var one in states)
+                if (states.FirstOrDefault(other => Excludes(one, other)) is { } other)
+                    return (point, one, other);
+        }
+        return null;
+    }
+
     /// <summary>How the states must be for a point.</summary>
     public IReadOnlyDictionary<string, bool> Needs(Point point)
     {
