@@ -7,6 +7,7 @@ using Witnessmark.Judge;
 using Witnessmark.Keys;
 using Witnessmark.LogBooks;
 using Witnessmark.Machines;
+using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
 using Witnessmark.Verify;
@@ -23,6 +24,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     KeyCommand.Create(),
     LogBookCommand.Create(),
     MachinesCommand.Create(),
+    PlanCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     VerifyCommand.Create(),

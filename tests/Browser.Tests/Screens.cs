@@ -46,8 +46,40 @@ public static class Screens
         ("oil-first-fill", hand => hand.Point("oil-first-fill")),
         ("note", Note),
         ("job", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
+        ("plan", PlanWithOrder),
+        ("plan-drop", PlanDrop),
+        ("plan-add", PlanAdd),
+        ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
     ];
+
+    private static async Task PlanWithOrder(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Sees("All steps with their times");
+    }
+
+    private static async Task PlanDrop(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Tap("Drop: Front brake pads, lining");
+        await hand.Page.Locator("#drop-why").ScrollIntoViewIfNeededAsync();
+    }
+
+    private static async Task PlanAdd(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Tap("Add a point");
+        await hand.Page.Locator("#add-find").FillAsync("disc");
+    }
+
+    private static async Task ArrivalPlan(BenchHand hand)
+    {
+        await hand.Open("arrival");
+        await hand.Page.Locator("fieldset .choice").First.ClickAsync();
+        await hand.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
+        await hand.Page.GetByText("Add a point").ScrollIntoViewIfNeededAsync();
+    }
 
     private static async Task FiguresFound(BenchHand hand)
     {

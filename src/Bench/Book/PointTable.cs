@@ -20,7 +20,7 @@ internal static class PointTable
             ReadingTable.Read(table.Table("reading")),
             table.TextOrNothing("judged-by"),
             correction,
-            BenchTime.Read(table, "hands", needed: true),
+            BenchTime.ReadHands(table, "hands"),
             BenchTime.Read(table, "waits", needed: false),
             table.Texts("again-after"),
             table.TextOrNothing("caution"),

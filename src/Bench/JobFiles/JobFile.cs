@@ -57,17 +57,10 @@ public static class JobFile
                 known: machine
             )
         );
+        List<Book.Point> points = [.. plan.Select(p => bench.Book.Points[p.Point])];
         var given = new GivenSteps(bench, sheet, drafts, pictures);
         foreach (var step in root.TableList("steps"))
-            JobStep.Read(
-                step,
-                [.. plan.Select(p => bench.Book.Points[p.Point])],
-                bench,
-                machine,
-                given,
-                header.Day,
-                drafts
-            );
+            JobStep.Read(step, points, bench, machine, sheet, given, header.Day, drafts);
         root.NoOtherKeys();
         return drafts.Sealed;
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Figures;
 using System.Globalization;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
@@ -33,9 +34,10 @@ internal sealed class JobStep
 
     public static void Read(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
+        FigureSheet sheet,
         GivenSteps given,
         DateOnly day,
         Drafts drafts
@@ -53,7 +55,7 @@ internal sealed class JobStep
         else if (table.Has("photograph") && !table.Has("point"))
             given.TakePhotograph(table, null);
         else if (table.Has("point") || !table.Has("note"))
-            AtPoint(table, plan, bench, machine, given, day, drafts);
+            AtPoint(table, plan, bench, machine, sheet, given, day, drafts);
         else if (table.TextOrNothing("note") is { } words)
             drafts.Add(EntryKind.Note, EntryBody.Note(null, words));
         table.NoOtherKeys();
@@ -61,15 +63,18 @@ internal sealed class JobStep
 
     private static void AtPoint(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
+        FigureSheet sheet,
         GivenSteps given,
         DateOnly day,
         Drafts drafts
     )
     {
         var id = table.Text("point");
+        if (table.TextOrNothing("add") is { } added)
+            PlanStep.Add(table, id, added, plan, bench, machine, sheet, drafts);
         var point = plan.FirstOrDefault(p => p.Id == id);
         if (point is null && id.Length > 0)
             table.Wrong("point", $"\"{id}\" is no point of this job", Nearest.InWords(id, [.. plan.Select(p => p.Id)]));
@@ -88,6 +93,8 @@ internal sealed class JobStep
         }
         if (table.TruthOrNothing("mark") == true)
             drafts.Add(EntryKind.Mark, EntryBody.Mark(id));
+        if (table.TextOrNothing("drop") is { } dropped && point is not null)
+            PlanStep.Drop(table, point, dropped, bench.Workshop, drafts);
         if (table.TextOrNothing("leave") is { } why)
             drafts.Add(EntryKind.Left, EntryBody.Left(id, why));
         if (table.TextOrNothing("note") is { } note)

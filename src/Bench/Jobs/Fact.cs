@@ -57,6 +57,11 @@ public sealed record CampaignFact(Entry Entry, string Number, CampaignOutcome Ou
 
 /// <summary>A "do not ride" campaign is left open by decision.</summary>
 public sealed record CampaignLeftFact(Entry Entry, string Number, string Why) : Fact(Entry);
+/// <summary>A point was taken into the plan.</summary>
+public sealed record PlannedFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>A point was taken out of the plan.</summary>
+public sealed record DroppedFact(Entry Entry, string Why, string? Lead) : Fact(Entry);
 
 /// <summary>The job was signed.</summary>
 public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
@@ -122,6 +127,11 @@ public static class Facts
             EntryKind.Figure => GivenFacts.Figure(entry, body),
             EntryKind.Vouch => GivenFacts.Vouch(entry, body),
             EntryKind.Photograph => GivenFacts.Photograph(entry, body),
+            EntryKind.Planned => new PlannedFact(entry, body.Text("why")) { Point = body.Text("point") },
+            EntryKind.Dropped => new DroppedFact(entry, body.Text("why"), body.TextOrNone("lead"))
+            {
+                Point = body.Text("point"),
+            },
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };

@@ -18,7 +18,7 @@ public static class JobFold
         List<(Entry, string)> notUnderstood = [];
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);
-        if (Opening(live, bench, notUnderstood) is not { } opening)
+        if (Opening(live, bench, notUnderstood) is not { } arrived)
             return new(
                 job,
                 null,
@@ -29,9 +29,12 @@ public static class JobFold
                 notUnderstood,
                 ordered
             );
+        var opening = PlanChanges.WithAdded(arrived, live, bench, notUnderstood);
         opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
+        var dropped = PlanChanges.Dropped(opening, live, deeds, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
+        points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
         var campaigns = CampaignFold.Of(live);
         var doNotRide = campaigns.Holding(opening);
         var holds = Holds.Of(points, opening.UnknownPoints, doNotRide);
@@ -51,6 +54,7 @@ public static class JobFold
         {
             CampaignsDone = campaigns.Settled,
             CampaignsLeft = campaigns.Left,
+            Dropped = dropped,
             Photographs =
             [
                 .. live.OfType<PhotographFact>()

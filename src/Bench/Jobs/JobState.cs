@@ -30,6 +30,9 @@ public sealed record JobState(
     IReadOnlyList<Entry> Entries
 )
 {
+    /// <summary>Points that were taken out of the plan, in order.</summary>
+    public IReadOnlyList<DroppedPoint> Dropped { get; init; } = [];
+
     /// <summary>Campaigns that were settled on this job, each number once, as it was settled last.</summary>
     public IReadOnlyList<CampaignSettled> CampaignsDone { get; init; } = [];
 
@@ -63,6 +66,8 @@ public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome
 
 /// <summary>A "do not ride" campaign that is left open by decision of the entry's writer.</summary>
 public sealed record CampaignLeft(Entry Entry, string Number, string Why);
+/// <summary>A point that was taken out of the plan, by whom and why, and the lead who stands for it where safety hangs on it.</summary>
+public sealed record DroppedPoint(Point Point, Entry Entry, string Why, string? Lead);
 
 /// <summary>One point of the job.</summary>
 /// <param name="Point">From the bench book.</param>

@@ -59,4 +59,14 @@ public sealed record Workshop(
     IReadOnlyList<string> People,
     IReadOnlyDictionary<string, ShopInstrument> Instruments,
     IReadOnlyDictionary<string, Machine> Machines
-);
+)
+{
+    /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
+    public IReadOnlyList<string> Leads { get; init; } = [];
+
+    /// <summary>From when on a plan asks for a point.</summary>
+    public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;
+
+    /// <summary>Whether a name is that of a lead.</summary>
+    public bool IsLead(string? name) => Leads.Contains(name, StringComparer.OrdinalIgnoreCase);
+}

@@ -75,6 +75,11 @@ public static class EntryKind
 
     /// <summary><c>{point?, figure?: key, sha256, type, width, height, bytes, shows}</c>: a photograph of the machine, of a point, or of where a figure stands.</summary>
     public const string Photograph = "photograph";
+    /// <summary><c>{point, why}</c>: a point taken into the plan after the arrival.</summary>
+    public const string Planned = "planned";
+
+    /// <summary><c>{point, why, lead?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
+    public const string Dropped = "dropped";
 
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";

@@ -107,6 +107,12 @@ public static partial class EntryBody
 
     /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason.</summary>
     public static JsonElement CampaignLeft(string number, string why) => Of(("number", number), ("why", why));
+    /// <summary>A point taken into the plan.</summary>
+    public static JsonElement Planned(string point, string why) => Of(("point", point), ("why", why));
+
+    /// <summary>A point taken out of the plan; <paramref name="lead"/> stands for it when somebody's safety hangs on the point.</summary>
+    public static JsonElement Dropped(string point, string why, string? lead = null) =>
+        Of(("point", point), ("why", why), ("lead", lead));
 
     /// <summary>The signature that no hold is left.</summary>
     public static JsonElement Release(string name) => Of(("name", name));

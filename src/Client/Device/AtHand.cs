@@ -5,11 +5,12 @@ using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
+using Witnessmark.Client.Planning;
 
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhotographs photographs)
+internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhotographs photographs, TimeProvider clock)
 {
     // entries are never changed and never go: what was made of as many of them still holds
     private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
@@ -23,6 +24,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
 
     /// <summary>What is wrong with the shop's files.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; private set; } = [];
+
+    /// <summary>The bench orders of the jobs that are looked at.</summary>
+    public OrdersAtHand Orders { get; } = new(clock);
+
+    /// <summary>The day on this device.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Now);
+
+    /// <summary>The time on this device.</summary>
+    public DateTime Now => clock.GetLocalNow().DateTime;
 
     public DeviceLedger Ledger => ledger;
 
@@ -38,6 +48,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
         ReadWorkbench();
         ledger.Changed += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
+        Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
         exchange.Start();
     }
@@ -71,6 +82,10 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
     /// <summary>All jobs that are known here, the latest first.</summary>
     public IReadOnlyList<JobState> Jobs() =>
         [.. ledger.Jobs.Select(Job).OfType<JobState>().OrderByDescending(j => j.Arrival?.At, StringComparer.Ordinal)];
+
+    /// <summary>The jobs of one machine; no others are looked into.</summary>
+    public IReadOnlyList<JobState> JobsOf(string machine) =>
+        [.. ledger.JobsOf(machine).Select(Job).OfType<JobState>()];
 
     /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
     public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)

@@ -37,6 +37,17 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
 
     public IReadOnlyList<Entry> Of(string job) => byJob.GetValueOrDefault(job) ?? [];
 
+    /// <summary>Jobs that were opened for a machine.</summary>
+    public IEnumerable<string> JobsOf(string machine) =>
+        byId.Values.Where(e =>
+                e.Kind == EntryKind.Arrival
+                && e.Body.TryGetProperty("machine", out var of)
+                && of.ValueKind == JsonValueKind.String
+                && of.GetString() == machine
+            )
+            .Select(e => e.Job)
+            .Distinct();
+
     /// <summary>Own entries with a number above the given one, in order.</summary>
     public IReadOnlyList<Entry> OwnAfter(int seq, int most) =>
         [.. byId.Values.Where(e => IsOwn(e) && e.Seq > seq).OrderBy(e => e.Seq).Take(most)];

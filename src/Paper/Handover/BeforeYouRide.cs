@@ -32,6 +32,8 @@ public static class BeforeYouRide
             yield return $"Do not ride it until the maker has spoken on campaign {campaign}: its notice says so.";
         foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.ParkOutside).Select(c => c.Number).Distinct())
             yield return $"Park it outside, away from buildings, until campaign {campaign} is settled: its notice says so.";
+        foreach (var dropped in state.Dropped.Where(d => d.Point.Safety))
+            yield return $"{dropped.Point.Title} was not looked at in this visit, by decision of {dropped.Lead}: have it looked at.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
         // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.

@@ -14,7 +14,7 @@ internal static class JobOnDisk
     public static (
         IReadOnlyList<JobState>? Steps,
         Workbench? Bench,
-        DateOnly Day,
+        JobHeader? Header,
         IReadOnlyList<Mistake> Mistakes
     ) Read(FileInfo file, IDictionary<string, byte[]> pictures)
     {
@@ -24,23 +24,23 @@ internal static class JobOnDisk
             return Wrong(mistakes, name, "there is no such file", "the path of a job file");
         var toml = TomlFile.Read(new(name, File.ReadAllText(file.FullName)), mistakes);
         if (toml.Torn)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var header = JobHeader.Read(toml.Root);
         if (mistakes.Count > 0)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var sources = Sources(header, file.Directory!.FullName, toml, mistakes);
         if (mistakes.Count > 0)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var (bench, wrong) = WorkbenchFiles.Read(sources);
         if (bench is null)
-            return (null, null, default, wrong);
+            return (null, null, null, wrong);
         var entries = JobFile.Entries(toml.Root, header, bench, path => Picture(file, path, pictures));
         return mistakes.Count > 0
-            ? (null, null, default, mistakes.Sorted())
+            ? (null, null, null, mistakes.Sorted())
             : (
                 [.. Enumerable.Range(1, entries.Count).Select(n => JobFold.Of(header.Number, entries.Take(n), bench))],
                 bench,
-                header.Day,
+                header,
                 []
             );
     }
@@ -105,7 +105,7 @@ internal static class JobOnDisk
             .Order(StringComparer.Ordinal)
             .Select(path => new SourceText($"{kind}/{Path.GetFileName(path)}", File.ReadAllText(path)));
 
-    private static (IReadOnlyList<JobState>?, Workbench?, DateOnly, IReadOnlyList<Mistake>) Wrong(
+    private static (IReadOnlyList<JobState>?, Workbench?, JobHeader?, IReadOnlyList<Mistake>) Wrong(
         Mistakes mistakes,
         string name,
         string found,
@@ -113,6 +113,6 @@ internal static class JobOnDisk
     )
     {
         mistakes.Add(new(name, 1, 1), found, right);
-        return (null, null, default, mistakes.Sorted());
+        return (null, null, null, mistakes.Sorted());
     }
 }

@@ -27,9 +27,10 @@ internal static class JobReport
 
     private static void Step(TextWriter to, JobState before, JobState after)
     {
+        Changes(to, before, after);
         if (after.Photographs.Count > before.Photographs.Count)
             to.WriteLine($"  photograph: {after.Photographs[^1].Shows}");
-        foreach (var (was, now) in before.Points.Zip(after.Points))
+        foreach (var (was, now) in Pairs(before, after))
             if (now.Readings.Count > was.Readings.Count)
                 Reading(to, was, now);
             else if (now.Corrections.Count > was.Corrections.Count)
@@ -44,9 +45,21 @@ internal static class JobReport
                 to.WriteLine($"  - left as it is: {now.Point.Title}: {left.Why}");
             else if (now.Notes.Count > was.Notes.Count)
                 to.WriteLine($"  note: {now.Point.Title}: {now.Notes[^1].Text}");
-        foreach (var (was, now) in before.Points.Zip(after.Points))
+        foreach (var (was, now) in Pairs(before, after))
             if (now.AgainBecause.Count > 0 && was.AgainBecause.Count == 0)
                 to.WriteLine($"  x read again: {now.Point.Title}. {string.Join(" ", now.AgainBecause)}");
+    }
+
+    /// <summary>Points that were in the plan before and after; what came or went is told by itself.</summary>
+    private static IEnumerable<(PointState, PointState)> Pairs(JobState before, JobState after) =>
+        before.Points.Join(after.Points, p => p.Point.Id, p => p.Point.Id, (was, now) => (was, now));
+
+    private static void Changes(TextWriter to, JobState before, JobState after)
+    {
+        foreach (var point in after.Points.ExceptBy(before.Points.Select(p => p.Point.Id), p => p.Point.Id))
+            to.WriteLine($"  + in the plan: {point.Point.Title}: {point.Why}");
+        foreach (var dropped in after.Dropped.ExceptBy(before.Dropped.Select(d => d.Point.Id), d => d.Point.Id))
+            to.WriteLine($"  - dropped from the plan: {dropped.Point.Title}: {dropped.Why}{(dropped.Lead is { } lead ? $" ({lead} stands for it)" : "")}");
     }
 
     private static void Reading(TextWriter to, PointState before, PointState point)

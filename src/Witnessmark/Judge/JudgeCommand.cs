@@ -53,7 +53,7 @@ internal static class JudgeCommand
             return ExitCode.Malformed;
         }
         var pictures = new Dictionary<string, byte[]>(StringComparer.Ordinal);
-        var (steps, bench, day, mistakes) = JobOnDisk.Read(file, pictures);
+        var (steps, bench, header, mistakes) = JobOnDisk.Read(file, pictures);
         if (steps is null)
         {
             foreach (var mistake in mistakes)
@@ -68,7 +68,7 @@ internal static class JudgeCommand
         JobReport.Write(Console.Out, steps);
         var state = steps[^1];
         if (outFolder is not null)
-            Put(outFolder, state, bench!, day, PaperSize.Named(paper)!, seal, pictures);
+            Put(outFolder, state, bench!, header!.Day, PaperSize.Named(paper)!, seal, pictures);
         return state.MayGo ? 0 : Held;
     }
 
