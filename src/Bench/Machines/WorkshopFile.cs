@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
@@ -33,11 +34,25 @@ internal static class WorkshopFile
                 .Root.Tables("stock")
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
+            Leads = Leads(head),
+            Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };
         DoubledVins(file.Root, workshop);
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);
+    }
+
+    private static IReadOnlyList<string> Leads(TomlTable head)
+    {
+        var (leads, people) = (head.Texts("leads"), head.Texts("people"));
+        foreach (var stranger in leads.Except(people))
+            head.Mistakes.Add(
+                head.At("leads", stranger),
+                $"\"{stranger}\" is not one of the people",
+                Nearest.InWords(stranger, people)
+            );
+        return leads;
     }
 
     private static Machine Machine(string id, TomlTable table)

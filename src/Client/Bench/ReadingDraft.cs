@@ -14,11 +14,16 @@ public sealed class ReadingDraft
     private readonly ReadingForm form;
     private readonly DateOnly day;
 
+    // a frame without a VIN has a number of any length
+    private readonly bool frame;
+
     /// <param name="point">What is read.</param>
     /// <param name="shop">With what it could be read.</param>
     /// <param name="day">What is out of calibration then is not offered where somebody's safety hangs on it.</param>
-    public ReadingDraft(Point point, Workshop shop, DateOnly day)
+    /// <param name="machine">The machine, or null.</param>
+    public ReadingDraft(Point point, Workshop shop, DateOnly day, Machine? machine = null)
     {
+        frame = machine is { Vin: "" };
         Point = point;
         form = point.Reading;
         this.day = day;
@@ -161,7 +166,7 @@ public sealed class ReadingDraft
         form.Kind switch
         {
             ReadingKind.Seen => slot.Text is "yes" or "no",
-            ReadingKind.Vin => slot.Text.Length == 17,
+            ReadingKind.Vin => frame ? slot.Text.Length > 0 : slot.Text.Length == 17,
             ReadingKind.TyreDate => slot.Text.Length is 3 or 4,
             _ => TypedNumber.Stands(slot.Text),
         };

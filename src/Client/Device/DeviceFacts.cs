@@ -51,5 +51,7 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(StockReply))]
 [JsonSerializable(typeof(MoveRequest))]
 [JsonSerializable(typeof(MoveReply))]
+[JsonSerializable(typeof(FoundReply))]
+[JsonSerializable(typeof(MachineReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -15,7 +15,7 @@ public class ValveShimsTests
     {
         for (var seed = 500; seed < 700; seed++)
         {
-            var engine = RandomEngines.Of(seed, 1 + seed % 4, seed % 4);
+            var engine = RandomEngines.Of(seed, 1 + seed % 4, seed / 4 % 4);
             var answer = ValveShims.For(engine.Valves, engine.Stock, engine.Buyable);
             var least = Enumerated(engine.Valves, engine.Stock, engine.Buyable);
             Assert.Equal(least, answer.Holds ? Aims(answer.Certain) : null);
@@ -54,6 +54,18 @@ public class ValveShimsTests
             Assert.Equal(ShimOrigin.Buy, fit.From);
             Assert.InRange(fit.Clearance.Millimetres, 0.1 - 1e-9, 0.15 + 1e-9);
         }
+    }
+
+    // 1.7 mm + 30 · 0.05 mm is 3.2 mm but for rounding
+    [Theory]
+    [InlineData(1.7, 1.7)]
+    [InlineData(3.2, 3.2)]
+    [InlineData(3.25, null)]
+    [InlineData(1.65, null)]
+    public void The_ends_of_a_series_can_be_bought_and_nothing_beyond_them(double needed, double? bought)
+    {
+        var valve = new Valve("I1", new(needed - 0.1), new(0.225), new(0.12), new(0.13));
+        Assert.Equal(bought, ValveShims.For([valve], [], Series).Value?.Plan.Single().Shim.Millimetres);
     }
 
     [Fact]
