@@ -98,8 +98,8 @@ public sealed record PointState(
     /// <summary>Whether somebody has to vouch for its figure: a safety point that neither maker nor law nor standard judges.</summary>
     public bool NeedsVouching => Vouching.IsNeeded(Point, Figure);
 
-    /// <summary>Whether it is judged by a figure and has none.</summary>
-    public bool LacksFigure => Figure is null && Point.JudgedBy is not null;
+    /// <summary>Whether a number is held against a figure here and there is none.</summary>
+    public bool LacksFigure => Figure is null && Point is { JudgedBy: not null, Reading.JudgedIn: not null };
 
     /// <summary>Whether a mark would be accepted now.</summary>
     public bool CanBeMarked =>
