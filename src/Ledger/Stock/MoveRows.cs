@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Stock;
-using Witnessmark.Ledger.Campaigns;
+using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Stock;
 

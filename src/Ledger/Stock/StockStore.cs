@@ -1,7 +1,4 @@
-using System.Data.Common;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Stock;
-using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Stock;
@@ -22,28 +19,20 @@ public sealed class StockStore
     /// <summary>Name of the file in the data folder.</summary>
     public const string FileName = "stock.db";
 
-    private readonly string connectionText;
+    private readonly KeptFile file;
 
     private StockStore(string folder) =>
-        connectionText = new SqliteConnectionStringBuilder
-        {
-            DataSource = Path.Combine(folder, FileName),
-            Pooling = false,
-        }.ConnectionString;
+        file = new(
+            Path.Combine(folder, FileName),
+            foreignKeys: false,
+            connection => connection.Run("PRAGMA synchronous = FULL")
+        );
 
     /// <summary>Opens the stock in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
     public static StockStore Open(string folder)
     {
-        Directory.CreateDirectory(folder);
         var store = new StockStore(folder);
-        store.Do(connection =>
-        {
-            SqliteLedger.Demand(connection.ServerVersion);
-            StockSchema.Demand(CampaignSchema.Version(connection)); // before anything is changed
-            CampaignSchema.Run(connection, "PRAGMA journal_mode = WAL");
-            StockSchema.BringUpToDate(connection);
-            return true;
-        });
+        store.file.Prepare(StockSchema.Steps);
         return store;
     }
 
@@ -52,17 +41,17 @@ public sealed class StockStore
         File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
 
     /// <summary>What is there.</summary>
-    public Shelf Shelf() => Do(connection => Bench.Stock.Shelf.Of(MoveRows.All(connection)));
+    public Shelf Shelf() => file.Do(connection => Bench.Stock.Shelf.Of(MoveRows.All(connection)));
 
     /// <summary>All moves in their order, or those of one item.</summary>
     public IReadOnlyList<StockMove> Moves(string? item = null) =>
-        Do(connection =>
+        file.Do(connection =>
             (IReadOnlyList<StockMove>)[.. MoveRows.All(connection).Where(m => item is null || m.What.Item == item)]
         );
 
     /// <summary>Takes a move in, or says why not. When this returns, a move that was taken in is on disk.</summary>
     public MoveTaken Take(StockMove move, StockItem item) =>
-        Do(connection =>
+        file.Do(connection =>
         {
             using var transaction = connection.BeginTransaction(deferred: false);
             var moves = MoveRows.All(connection).ToList();
@@ -75,19 +64,4 @@ public sealed class StockStore
             transaction.Commit();
             return new MoveTaken(shelf.After(move), null, false);
         });
-
-    private T Do<T>(Func<SqliteConnection, T> work)
-    {
-        try
-        {
-            using var connection = new SqliteConnection(connectionText);
-            connection.Open();
-            CampaignSchema.Run(connection, "PRAGMA synchronous = FULL");
-            return work(connection);
-        }
-        catch (DbException broken)
-        {
-            throw new LedgerUnavailable($"{connectionText}: {broken.Message}", broken);
-        }
-    }
 }

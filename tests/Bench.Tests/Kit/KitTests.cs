@@ -1,9 +1,7 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Stock;
-using Witnessmark.Handbook.Fasteners;
 using Witnessmark.Handbook.Quantities;
 using static Witnessmark.Bench.Tests.Kit.DemoKit;
 using TheKit = Witnessmark.Bench.Kit.Kit;

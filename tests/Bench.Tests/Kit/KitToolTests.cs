@@ -1,8 +1,6 @@
-using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Kit;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Bench.Tests.Book;
 using Witnessmark.Handbook.Fasteners;
 using Witnessmark.Handbook.Quantities;
 using static Witnessmark.Bench.Tests.Kit.DemoKit;
