@@ -1,4 +1,3 @@
-using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Record;

@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Handbook.Due;
-using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Planning;
 

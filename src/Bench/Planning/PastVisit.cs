@@ -1,5 +1,4 @@
 using System.Globalization;
-using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Handbook.Quantities;

@@ -26,7 +26,10 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
         List<JobState> visits = [];
         foreach (var earlier in header!.Earlier)
         {
-            var (visit, _, _, wrong) = JobOnDisk.Read(new(Path.GetFullPath(earlier, file.Directory!.FullName)), new Dictionary<string, byte[]>());
+            var (visit, _, _, wrong) = JobOnDisk.Read(
+                new(Path.GetFullPath(earlier, file.Directory!.FullName)),
+                new Dictionary<string, byte[]>()
+            );
             if (visit is null)
                 return (null, wrong);
             visits.Add(visit[^1]);

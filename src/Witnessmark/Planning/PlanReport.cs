@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Planning.Order;
-using Witnessmark.Handbook.BenchOrder;
 
 namespace Witnessmark.Planning;
 

@@ -18,13 +18,19 @@ public class KitTests
             ],
             SmallShop.Bench().Sheets[0]
         );
-        Assert.Equal(["washer 3 a,b", "oil 0.75 L a,b", "rag as needed a,b"], kit.Select(k => $"{k.Item} {k.Quantity} {string.Join(',', k.For)}"));
+        Assert.Equal(
+            ["washer 3 a,b", "oil 0.75 L a,b", "rag as needed a,b"],
+            kit.Select(k => $"{k.Item} {k.Quantity} {string.Join(',', k.For)}")
+        );
     }
 
     [Fact]
     public void Counts_and_quantities_are_not_added_to_each_other()
     {
-        var kit = Kit.Of([With("a", new Consumable("grease", "1")), With("b", new Consumable("grease", "20 g"))], SmallShop.Bench().Sheets[0]);
+        var kit = Kit.Of(
+            [With("a", new Consumable("grease", "1")), With("b", new Consumable("grease", "20 g"))],
+            SmallShop.Bench().Sheets[0]
+        );
         Assert.Equal("1 and 20 g", Assert.Single(kit).Quantity);
     }
 
@@ -34,8 +40,16 @@ public class KitTests
         var bench = DemoFiles.Bench;
         var oil = Kit.Of([bench.Book.Points["oil-first-fill"]], bench.Newest("fell-640")!);
         Assert.Equal("3.6 US qt", Assert.Single(oil).Quantity);
-        Assert.Equal(Kit.AsNeeded, Assert.Single(Kit.Of([bench.Book.Points["oil-first-fill"]], SmallShop.Bench().Sheets[0])).Quantity);
+        Assert.Equal(
+            Kit.AsNeeded,
+            Assert.Single(Kit.Of([bench.Book.Points["oil-first-fill"]], SmallShop.Bench().Sheets[0])).Quantity
+        );
     }
 
-    private static Point With(string id, params Consumable[] consumables) => Plain with { Id = id, Consumables = consumables };
+    private static Point With(string id, params Consumable[] consumables) =>
+        Plain with
+        {
+            Id = id,
+            Consumables = consumables,
+        };
 }

@@ -1,5 +1,4 @@
 using Witnessmark.Handbook.BenchOrder;
-using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Planning.Order;
 
