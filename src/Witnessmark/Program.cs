@@ -4,7 +4,10 @@ using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Judge;
+using Witnessmark.Keys;
+using Witnessmark.LogBooks;
 using Witnessmark.Machines;
+using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
 using Witnessmark.Verify;
@@ -18,7 +21,10 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CalcCommand.Create(),
     CampaignsCommand.Create(),
     JudgeCommand.Create(),
+    KeyCommand.Create(),
+    LogBookCommand.Create(),
     MachinesCommand.Create(),
+    PlanCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     VerifyCommand.Create(),

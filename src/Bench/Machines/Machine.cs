@@ -3,13 +3,15 @@ namespace Witnessmark.Bench.Machines;
 /// <summary>One motorcycle or quad.</summary>
 /// <param name="Id">Short, unique in the shop: <c>fell-640-0412</c>.</param>
 /// <param name="Name">As people call it: <c>Fell 640</c>.</param>
-/// <param name="Vin">Vehicle identification number.</param>
+/// <param name="Vin">Vehicle identification number; empty when none is known.</param>
 /// <param name="Year">Model year, or null when unknown.</param>
 /// <param name="Sheet">Id of its figure sheet.</param>
 /// <param name="LastDistanceKilometres">Last distance on record, or null.</param>
 /// <param name="LastDistanceOn">Day of that reading, or null.</param>
 /// <param name="Traits">Where it is built otherwise than its sheet says: <c>winch</c> = "true"; null: nowhere.</param>
 /// <param name="Make">Make, or null; campaigns are looked up by it.</param>
+/// <param name="Frame">Number on a frame that has no VIN, or null.</param>
+/// <param name="Plate">Registration, or null.</param>
 public sealed record Machine(
     string Id,
     string Name,
@@ -19,7 +21,9 @@ public sealed record Machine(
     double? LastDistanceKilometres,
     DateOnly? LastDistanceOn,
     IReadOnlyDictionary<string, string>? Traits = null,
-    string? Make = null
+    string? Make = null,
+    string? Frame = null,
+    string? Plate = null
 );
 
 /// <summary>An instrument or tool of the shop.</summary>
@@ -55,4 +59,14 @@ public sealed record Workshop(
     IReadOnlyList<string> People,
     IReadOnlyDictionary<string, ShopInstrument> Instruments,
     IReadOnlyDictionary<string, Machine> Machines
-);
+)
+{
+    /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
+    public IReadOnlyList<string> Leads { get; init; } = [];
+
+    /// <summary>From when on a plan asks for a point.</summary>
+    public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;
+
+    /// <summary>Whether a name is that of a lead.</summary>
+    public bool IsLead(string? name) => Leads.Contains(name, StringComparer.OrdinalIgnoreCase);
+}

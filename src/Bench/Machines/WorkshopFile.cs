@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
 
@@ -21,11 +22,27 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table)),
             file.Root.Tables("machines").ToArray().ToDictionary(t => t.Name, t => Machine(t.Name, t.Table))
-        );
+        )
+        {
+            Leads = Leads(head),
+            Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
+        };
         DoubledVins(file.Root, workshop);
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);
+    }
+
+    private static IReadOnlyList<string> Leads(TomlTable head)
+    {
+        var (leads, people) = (head.Texts("leads"), head.Texts("people"));
+        foreach (var stranger in leads.Except(people))
+            head.Mistakes.Add(
+                head.At("leads", stranger),
+                $"\"{stranger}\" is not one of the people",
+                Nearest.InWords(stranger, people)
+            );
+        return leads;
     }
 
     private static Machine Machine(string id, TomlTable table)

@@ -128,6 +128,7 @@ internal static class BenchWords
         state.Current?.Opinion.Verdict switch
         {
             VerdictWord.Outside => "It is outside. Correct it and read it again, then it can be marked.",
+            VerdictWord.Unproven when state.LacksFigure => "No figure judges it. Give one, then it can be marked.",
             VerdictWord.Unproven => "It is not proven. Read it so that the instrument can tell, then it can be marked.",
             _ => "It is not read yet.",
         };

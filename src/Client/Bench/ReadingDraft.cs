@@ -13,8 +13,12 @@ public sealed class ReadingDraft
     private const int MostRepeats = 5;
     private readonly ReadingForm form;
 
-    public ReadingDraft(Point point, Workshop shop)
+    // a frame without a VIN has a number of any length
+    private readonly bool frame;
+
+    public ReadingDraft(Point point, Workshop shop, Machine? machine = null)
     {
+        frame = machine is { Vin: "" };
         Point = point;
         form = point.Reading;
         Slots = [.. SlotsOf(form)];
@@ -145,7 +149,7 @@ public sealed class ReadingDraft
         form.Kind switch
         {
             ReadingKind.Seen => slot.Text is "yes" or "no",
-            ReadingKind.Vin => slot.Text.Length == 17,
+            ReadingKind.Vin => frame ? slot.Text.Length > 0 : slot.Text.Length == 17,
             ReadingKind.TyreDate => slot.Text.Length is 3 or 4,
             _ => TypedNumber.Stands(slot.Text),
         };

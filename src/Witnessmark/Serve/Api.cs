@@ -1,3 +1,5 @@
+using Witnessmark.Photographs;
+
 namespace Witnessmark.Serve;
 
 /// <summary>The whole API.</summary>
@@ -18,6 +20,9 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
+        api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get);
+        api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));

@@ -143,7 +143,7 @@ public class JudgeCommandTests
         using var pdf = PdfDocument.Open(Path.Combine(job.Out, "handover-412.pdf"));
         var text = Words(string.Join(" ", pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text)));
         Assert.Contains("InesTallow", text);
-        foreach (var point in log.GetProperty("points").EnumerateArray())
+        foreach (var point in log.GetProperty("visits")[0].GetProperty("points").EnumerateArray())
             Assert.Contains(Words(point.GetProperty("title").GetString()!), text);
     }
 
