@@ -75,7 +75,9 @@ public sealed class PlanTests(Published published, Chromium chromium)
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
         await hand.Open($"jobs/{BenchHand.DemoJob}");
-        await Assertions.Expect(hand.Page.Locator(".order")).ToHaveAttributeAsync("aria-busy", "false", new() { Timeout = 60_000 });
+        await Assertions
+            .Expect(hand.Page.Locator(".order"))
+            .ToHaveAttributeAsync("aria-busy", "false", new() { Timeout = 60_000 });
         await hand.Page.EvaluateAsync(
             """
             () => {
@@ -90,7 +92,9 @@ public sealed class PlanTests(Published published, Chromium chromium)
         await hand.Read("60", "40");
         await hand.Mark();
         await hand.Page.Locator(".to-job").ClickAsync();
-        await Assertions.Expect(hand.Page.Locator(".order")).ToHaveAttributeAsync("aria-busy", "false", new() { Timeout = 60_000 });
+        await Assertions
+            .Expect(hand.Page.Locator(".order"))
+            .ToHaveAttributeAsync("aria-busy", "false", new() { Timeout = 60_000 });
         var longest = await hand.Page.EvaluateAsync<double>("() => window.longest");
         TestContext.Current.SendDiagnosticMessage($"the page stood still for {longest:0} ms at most");
         Assert.InRange(longest, 0, 1500);

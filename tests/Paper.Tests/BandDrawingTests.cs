@@ -13,10 +13,19 @@ public sealed class BandDrawingTests
     private static readonly ReachState Cold = new("cold", "", TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero, []);
 
     private static readonly PlannedOrder Order = Of(
-        At("drain", 6, 10, "warm") with { After = ["slack"] },
+        At("drain", 6, 10, "warm") with
+        {
+            After = ["slack"],
+        },
         At("slack", 4, 0, "stand"),
-        At("fill", 3, 0) with { After = ["drain"] },
-        At("valves", 20, 0, "cold") with { After = ["fill"] }
+        At("fill", 3, 0) with
+        {
+            After = ["drain"],
+        },
+        At("valves", 20, 0, "cold") with
+        {
+            After = ["fill"],
+        }
     );
 
     [Theory]

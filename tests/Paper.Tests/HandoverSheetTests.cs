@@ -59,7 +59,11 @@ public sealed class HandoverSheetTests
             Print(
                 FullJob.Released with
                 {
-                    Dropped = [new(pads, entry, "new last week", "Ines Tallow"), new(keys, entry, "only one exists", null)],
+                    Dropped =
+                    [
+                        new(pads, entry, "new last week", "Ines Tallow"),
+                        new(keys, entry, "only one exists", null),
+                    ],
                 }
             )
         );

@@ -69,7 +69,7 @@ public class NotTheMakersTests
             state,
             Bench640.Workbench,
             FullJob.Day,
-            h => h == TinyPicture.Sha256 ? TinyPicture.Plain : null
+            pictures: h => h == TinyPicture.Sha256 ? TinyPicture.Plain : null
         );
         using var pdf = PdfDocument.Open(with);
         Assert.All(pdf.GetPages().SelectMany(p => p.GetImages()), i => Assert.Equal(16, i.WidthInSamples));
@@ -79,7 +79,7 @@ public class NotTheMakersTests
                 ["theleftside", "Themachine", "Pads:whereitsfigurestands", "gone", TinyPicture.Sha256, "InesMarlow"],
             words => Assert.Contains(words, Text(with))
         );
-        Assert.Equal(with, HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, _ => TinyPicture.Plain));
+        Assert.Equal(with, HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, pictures: _ => TinyPicture.Plain));
         Assert.Contains("Thepictureisnotattheshop.", Text(HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day)));
     }
 

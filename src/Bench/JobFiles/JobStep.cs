@@ -1,7 +1,7 @@
-using Witnessmark.Bench.Figures;
 using System.Globalization;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;

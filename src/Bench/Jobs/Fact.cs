@@ -57,6 +57,7 @@ public sealed record CampaignFact(Entry Entry, string Number, CampaignOutcome Ou
 
 /// <summary>A "do not ride" campaign is left open by decision.</summary>
 public sealed record CampaignLeftFact(Entry Entry, string Number, string Why) : Fact(Entry);
+
 /// <summary>A point was taken into the plan.</summary>
 public sealed record PlannedFact(Entry Entry, string Why) : Fact(Entry);
 

@@ -66,6 +66,7 @@ public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome
 
 /// <summary>A "do not ride" campaign that is left open by decision of the entry's writer.</summary>
 public sealed record CampaignLeft(Entry Entry, string Number, string Why);
+
 /// <summary>A point that was taken out of the plan, by whom and why, and the lead who stands for it where safety hangs on it.</summary>
 public sealed record DroppedPoint(Point Point, Entry Entry, string Why, string? Lead);
 

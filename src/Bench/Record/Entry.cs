@@ -67,6 +67,7 @@ public static class EntryKind
 
     /// <summary><c>{number, why}</c>: the machine may leave with this "do not ride" campaign open, by decision of the one who wrote it.</summary>
     public const string CampaignLeft = "campaign-left";
+
     /// <summary><c>{point, key, demand, printed, origin, tolerance?, unit?, also?, when?, bolt?, document?: {name, title, edition}}</c>: a figure for this job alone, where its sheet has none for the key.</summary>
     public const string Figure = "figure";
 
@@ -75,6 +76,7 @@ public static class EntryKind
 
     /// <summary><c>{point?, figure?: key, sha256, type, width, height, bytes, shows}</c>: a photograph of the machine, of a point, or of where a figure stands.</summary>
     public const string Photograph = "photograph";
+
     /// <summary><c>{point, why}</c>: a point taken into the plan after the arrival.</summary>
     public const string Planned = "planned";
 

@@ -107,6 +107,7 @@ public static partial class EntryBody
 
     /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason.</summary>
     public static JsonElement CampaignLeft(string number, string why) => Of(("number", number), ("why", why));
+
     /// <summary>A point taken into the plan.</summary>
     public static JsonElement Planned(string point, string why) => Of(("point", point), ("why", why));
 

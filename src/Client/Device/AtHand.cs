@@ -84,8 +84,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
         [.. ledger.Jobs.Select(Job).OfType<JobState>().OrderByDescending(j => j.Arrival?.At, StringComparer.Ordinal)];
 
     /// <summary>The jobs of one machine; no others are looked into.</summary>
-    public IReadOnlyList<JobState> JobsOf(string machine) =>
-        [.. ledger.JobsOf(machine).Select(Job).OfType<JobState>()];
+    public IReadOnlyList<JobState> JobsOf(string machine) => [.. ledger.JobsOf(machine).Select(Job).OfType<JobState>()];
 
     /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
     public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)

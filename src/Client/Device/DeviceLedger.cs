@@ -39,7 +39,8 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
 
     /// <summary>Jobs that were opened for a machine.</summary>
     public IEnumerable<string> JobsOf(string machine) =>
-        byId.Values.Where(e =>
+        byId
+            .Values.Where(e =>
                 e.Kind == EntryKind.Arrival
                 && e.Body.TryGetProperty("machine", out var of)
                 && of.ValueKind == JsonValueKind.String

@@ -1,6 +1,6 @@
+using System.Diagnostics;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
-using System.Diagnostics;
 using Witnessmark.Bench.Planning.Order;
 
 namespace Witnessmark.Client.Planning;
@@ -78,7 +78,8 @@ internal sealed class OrdersAtHand(TimeProvider clock)
         && one.InHand == other.InHand
         && one.Open.Select(p => p.Id).SequenceEqual(other.Open.Select(p => p.Id))
         && one.Now.Order(StringComparer.Ordinal).SequenceEqual(other.Now.Order(StringComparer.Ordinal))
-        && one.Waiting.Keys.Order(StringComparer.Ordinal).SequenceEqual(other.Waiting.Keys.Order(StringComparer.Ordinal));
+        && one.Waiting.Keys.Order(StringComparer.Ordinal)
+            .SequenceEqual(other.Waiting.Keys.Order(StringComparer.Ordinal));
 
     private sealed class Kept
     {

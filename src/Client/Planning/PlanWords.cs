@@ -43,7 +43,8 @@ internal static class PlanWords
 
     public static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
 
-    public static string PastPromise(string words) => $"\"{words}\" lies in the past. Promise a day that comes, or leave it empty.";
+    public static string PastPromise(string words) =>
+        $"\"{words}\" lies in the past. Promise a day that comes, or leave it empty.";
 
     public static string ComesFirst(IEnumerable<PointState> first) =>
         $"First, because the order is safety: {string.Join(", ", first.Select(p => p.Point.Title))}.";
@@ -52,5 +53,6 @@ internal static class PlanWords
         lead is null ? $"{why} ({by})" : $"{why} ({by}; {lead} stands for it)";
 
     /// <summary>The book's reason is known; what else asks for a point is worth a look.</summary>
-    public static bool IsSpecial(PlanLine line) => line.Reasons.Count > 0 && line.Reasons[0].Because < Because.Necessary;
+    public static bool IsSpecial(PlanLine line) =>
+        line.Reasons.Count > 0 && line.Reasons[0].Because < Because.Necessary;
 }

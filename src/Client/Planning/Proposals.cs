@@ -3,8 +3,8 @@ using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Client.Device;
 using Witnessmark.Bench.Planning;
+using Witnessmark.Client.Device;
 
 namespace Witnessmark.Client.Planning;
 

@@ -33,7 +33,9 @@ public static class BandDrawing
         var foot = LaneHeight + lanes * (WaitHeight + Gap) + Gap;
         List<Shape> shapes = [.. Hands(order, scale)];
         foreach (var (start, end, lane) in waits)
-            shapes.AddRange(Wait(1 + start * scale, (end - start) * scale, LaneHeight + Gap + lane * (WaitHeight + Gap)));
+            shapes.AddRange(
+                Wait(1 + start * scale, (end - start) * scale, LaneHeight + Gap + lane * (WaitHeight + Gap))
+            );
         shapes.AddRange(Clock(whole, scale, width, foot));
         return new(width, foot + 6 + TextSize + 4, Label(order), shapes);
     }
@@ -47,7 +49,14 @@ public static class BandDrawing
             var inset = Math.Min(0.75, wide / 4);
             var inHand = step.Do == order.Asked.InHand;
             yield return points.Contains(step.Do)
-                ? new Box(x + inset, 1, wide - 2 * inset, LaneHeight - 2, Math.Min(2, wide / 4), inHand ? Ink.Full : Ink.Soft)
+                ? new Box(
+                    x + inset,
+                    1,
+                    wide - 2 * inset,
+                    LaneHeight - 2,
+                    Math.Min(2, wide / 4),
+                    inHand ? Ink.Full : Ink.Soft
+                )
                 : new Box(x + inset, 5, wide - 2 * inset, LaneHeight - 10, 0, Ink.Steel);
         }
     }

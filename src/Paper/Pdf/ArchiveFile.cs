@@ -74,7 +74,7 @@ internal static partial class ArchiveFile
             content = Declared(Dated(content, day));
         else if (head.Contains("/Filter/FlateDecode", StringComparison.Ordinal))
             content = Compressed(Unpacked(content));
-        else
+        else if (!head.Contains("/Filter", StringComparison.Ordinal))
         {
             content = Compressed(content);
             head = head.Insert(head.IndexOf("<<", StringComparison.Ordinal) + 2, "/Filter/FlateDecode");

@@ -59,7 +59,9 @@ internal static class JobReport
         foreach (var point in after.Points.ExceptBy(before.Points.Select(p => p.Point.Id), p => p.Point.Id))
             to.WriteLine($"  + in the plan: {point.Point.Title}: {point.Why}");
         foreach (var dropped in after.Dropped.ExceptBy(before.Dropped.Select(d => d.Point.Id), d => d.Point.Id))
-            to.WriteLine($"  - dropped from the plan: {dropped.Point.Title}: {dropped.Why}{(dropped.Lead is { } lead ? $" ({lead} stands for it)" : "")}");
+            to.WriteLine(
+                $"  - dropped from the plan: {dropped.Point.Title}: {dropped.Why}{(dropped.Lead is { } lead ? $" ({lead} stands for it)" : "")}"
+            );
     }
 
     private static void Reading(TextWriter to, PointState before, PointState point)

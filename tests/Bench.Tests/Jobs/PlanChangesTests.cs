@@ -85,7 +85,9 @@ public class PlanChangesTests
         tablet.Writes(EntryKind.Dropped, EntryBody.Dropped("front-pads", "new last week", "Ines Tallow"));
         var both = JobFold.Of(AtWork.Job, [.. tablet.Entries, .. phone.Entries], AtWork.Bench);
         Assert.Contains(both.Holds, h => h is { Point: "front-pads", Stripe: Stripe.Outside });
-        tablet.Sees(phone).Writes(EntryKind.Dropped, EntryBody.Dropped("front-pads", "the owner fits new ones", "Ines Tallow"));
+        tablet
+            .Sees(phone)
+            .Writes(EntryKind.Dropped, EntryBody.Dropped("front-pads", "the owner fits new ones", "Ines Tallow"));
         both = JobFold.Of(AtWork.Job, [.. tablet.Entries, .. phone.Entries], AtWork.Bench);
         Assert.DoesNotContain(both.Holds, h => h.Point == "front-pads");
     }
@@ -114,7 +116,12 @@ public class PlanChangesTests
         var work = new AtWork().Arrives();
         foreach (var point in work.State.Points.Select(p => p.Point.Id).Where(p => p != "keys").ToList())
             work.DoesWell(point);
-        foreach (var point in work.State.Points.Where(p => p.Marked is null && p.Point.Id != "keys").Select(p => p.Point.Id).ToList())
+        foreach (
+            var point in work
+                .State.Points.Where(p => p.Marked is null && p.Point.Id != "keys")
+                .Select(p => p.Point.Id)
+                .ToList()
+        )
             work.DoesWell(point);
         work.Releases("Ines Tallow");
         Assert.Null(work.State.Release);

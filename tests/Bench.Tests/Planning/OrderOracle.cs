@@ -17,7 +17,13 @@ internal static class OrderOracle
         var asked = order.Asked;
         var on = asked.Now.ToHashSet();
         // what is so at the start ends by itself no earlier than its whole time from now, or what is left of it
-        var ends = on.ToDictionary(s => s, s => asked.Cooling.TryGetValue(s, out var left) ? left.TotalMinutes : asked.Book.Reach[s].ClearsAfter.TotalMinutes);
+        var ends = on.ToDictionary(
+            s => s,
+            s =>
+                asked.Cooling.TryGetValue(s, out var left)
+                    ? left.TotalMinutes
+                    : asked.Book.Reach[s].ClearsAfter.TotalMinutes
+        );
         var ready = asked.Waiting.ToDictionary(w => w.Key, w => w.Value.TotalMinutes);
         var free = 0.0;
         var done = new List<string>();
@@ -49,7 +55,11 @@ internal static class OrderOracle
         var ready = asked.Waiting.ToDictionary(w => w.Key, w => w.Value.TotalMinutes);
         foreach (var point in sequence)
         {
-            foreach (var state in on.Where(s => point.Reach.Any(r => Excluded(asked.Book, r, s))).OrderBy(s => asked.Book.Reach[s].ClearsAfter).ToList())
+            foreach (
+                var state in on.Where(s => point.Reach.Any(r => Excluded(asked.Book, r, s)))
+                    .OrderBy(s => asked.Book.Reach[s].ClearsAfter)
+                    .ToList()
+            )
                 Off(state);
             foreach (var state in point.Reach.Where(r => asked.Book.Reach[r].Set > TimeSpan.Zero && on.Add(r)).ToList())
             {
@@ -82,7 +92,14 @@ internal static class OrderOracle
     public static bool Excluded(BenchBook book, string one, string other) =>
         book.Reach[one].Never.Contains(other) || book.Reach[other].Never.Contains(one);
 
-    private static void Set(BenchBook book, string name, HashSet<string> on, Dictionary<string, double> ends, double start, double end)
+    private static void Set(
+        BenchBook book,
+        string name,
+        HashSet<string> on,
+        Dictionary<string, double> ends,
+        double start,
+        double end
+    )
     {
         Assert.Equal(book.Reach[name].Set.TotalMinutes, end - start, Slip);
         Assert.DoesNotContain(on, o => Excluded(book, o, name));
@@ -90,7 +107,14 @@ internal static class OrderOracle
         ends[name] = end + book.Reach[name].ClearsAfter.TotalMinutes;
     }
 
-    private static void Clear(BenchBook book, string name, HashSet<string> on, Dictionary<string, double> ends, double start, double end)
+    private static void Clear(
+        BenchBook book,
+        string name,
+        HashSet<string> on,
+        Dictionary<string, double> ends,
+        double start,
+        double end
+    )
     {
         Assert.Equal(book.Reach[name].Clear.TotalMinutes, end - start, Slip);
         Assert.True(start >= ends[name] - Slip, $"{name} ends before its time");
@@ -118,7 +142,10 @@ internal static class OrderOracle
         }
         foreach (var before in point.After.Where(a => asked.Open.Any(p => p.Id == a) || asked.Waiting.ContainsKey(a)))
             if (point.Id != asked.InHand)
-                Assert.True(ready.TryGetValue(before, out var over) && over <= start + Slip, $"{point.Id} does not wait for {before}");
+                Assert.True(
+                    ready.TryGetValue(before, out var over) && over <= start + Slip,
+                    $"{point.Id} does not wait for {before}"
+                );
         Assert.Equal(point.Hands.TotalMinutes, end - start, Slip);
         ready[point.Id] = end + point.Waits.TotalMinutes;
         done.Add(point.Id);

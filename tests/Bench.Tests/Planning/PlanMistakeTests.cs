@@ -14,7 +14,9 @@ public class PlanMistakeTests
     public void A_point_done_in_no_time_or_in_more_than_a_day(string written, string found)
     {
         const string old = "hands = \"4 min\"\nafter = [\"drain-plug\", \"oil-filter\"]";
-        var mistake = Assert.Single(DemoFiles.MistakesWith(Oil, old, written + "\nafter = [\"drain-plug\", \"oil-filter\"]"));
+        var mistake = Assert.Single(
+            DemoFiles.MistakesWith(Oil, old, written + "\nafter = [\"drain-plug\", \"oil-filter\"]")
+        );
         Assert.Equal((found, Oil), (mistake.Found, mistake.File));
         Assert.StartsWith("a time above 0 min, at most 1440 min", mistake.Right);
     }
@@ -36,7 +38,10 @@ public class PlanMistakeTests
             "after = [\"engine-warm-up\", \"oil-found\"]",
             "after = [\"engine-warm-up\", \"oil-found\", \"oil-first-fill\"]"
         );
-        Assert.Contains(mistakes, m => m.File == Oil && m.Found.StartsWith("a ring:") && m.Found.Contains("oil-first-fill"));
+        Assert.Contains(
+            mistakes,
+            m => m.File == Oil && m.Found.StartsWith("a ring:") && m.Found.Contains("oil-first-fill")
+        );
     }
 
     [Fact]
@@ -58,7 +63,11 @@ public class PlanMistakeTests
     [InlineData("[planning]\nnext-visit = 1", "unknown key \"next-visit\"")]
     public void A_shops_settings_have_bounds(string written, string found)
     {
-        var mistakes = DemoFiles.MistakesWith("shop.toml", "[machines.fell-640-0412]", written + "\n\n[machines.fell-640-0412]");
+        var mistakes = DemoFiles.MistakesWith(
+            "shop.toml",
+            "[machines.fell-640-0412]",
+            written + "\n\n[machines.fell-640-0412]"
+        );
         Assert.Equal(found, Assert.Single(mistakes).Found);
     }
 
@@ -66,6 +75,8 @@ public class PlanMistakeTests
     public void A_lead_is_one_of_the_people() =>
         Assert.Equal(
             "\"Ines Talow\" is not one of the people",
-            Assert.Single(DemoFiles.MistakesWith("shop.toml", "leads = [\"Ines Tallow\"]", "leads = [\"Ines Talow\"]")).Found
+            Assert
+                .Single(DemoFiles.MistakesWith("shop.toml", "leads = [\"Ines Tallow\"]", "leads = [\"Ines Talow\"]"))
+                .Found
         );
 }

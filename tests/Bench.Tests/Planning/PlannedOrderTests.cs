@@ -69,7 +69,9 @@ public class PlannedOrderTests
     {
         var bench = SmallShop.Bench();
         string[] chain = ["identity", "slack", "alignment", "nut", "road-test", "leaks"];
-        var order = PlannedOrder.Of(new OrderQuestion(bench.Book, [.. chain.Select(p => bench.Book.Points[p])])).Certain;
+        var order = PlannedOrder
+            .Of(new OrderQuestion(bench.Book, [.. chain.Select(p => bench.Book.Points[p])]))
+            .Certain;
         Assert.Equal(chain, order.Points);
     }
 
@@ -78,7 +80,9 @@ public class PlannedOrderTests
     public void The_nut_comes_after_the_slack_that_it_breaks()
     {
         var bench = SmallShop.Bench();
-        var order = PlannedOrder.Of(new OrderQuestion(bench.Book, [bench.Book.Points["slack"], bench.Book.Points["nut"]]) { InHand = null }).Certain;
+        var order = PlannedOrder
+            .Of(new OrderQuestion(bench.Book, [bench.Book.Points["slack"], bench.Book.Points["nut"]]) { InHand = null })
+            .Certain;
         Assert.Equal(["slack", "nut"], order.Points);
     }
 
@@ -105,7 +109,9 @@ public class PlannedOrderTests
     {
         var bench = SmallShop.Bench();
         var (a, b) = (bench.Book.Points["pads"], bench.Book.Points["nut"]);
-        var answer = PlannedOrder.Of(new OrderQuestion(bench.Book, [a with { After = ["nut"] }, b with { After = ["pads"] }]));
+        var answer = PlannedOrder.Of(
+            new OrderQuestion(bench.Book, [a with { After = ["nut"] }, b with { After = ["pads"] }])
+        );
         Assert.Equal("cycle", answer.Refusal!.Key);
         Assert.Contains("pads", answer.Refusal.Because);
     }
@@ -130,6 +136,8 @@ public class PlannedOrderTests
     {
         if (points.Length <= 1)
             return [points];
-        return points.SelectMany((first, i) => Permutations([.. points[..i], .. points[(i + 1)..]]).Select(rest => (Point[])[first, .. rest]));
+        return points.SelectMany(
+            (first, i) => Permutations([.. points[..i], .. points[(i + 1)..]]).Select(rest => (Point[])[first, .. rest])
+        );
     }
 }

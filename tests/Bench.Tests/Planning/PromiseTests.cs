@@ -30,7 +30,8 @@ public class PromiseTests
     [InlineData("31 February")]
     [InlineData("27")]
     [InlineData("2026-13-01")]
-    public void Words_without_a_day_are_no_promise_and_no_mistake(string words) => Assert.Null(Promise.Read(words, Today));
+    public void Words_without_a_day_are_no_promise_and_no_mistake(string words) =>
+        Assert.Null(Promise.Read(words, Today));
 
     [Theory]
     [InlineData("2026-11-24", true)]

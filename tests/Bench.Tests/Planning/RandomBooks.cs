@@ -15,7 +15,14 @@ internal static class RandomBooks
         [
             new("stand", "", Minutes(2), Minutes(1), TimeSpan.Zero, []),
             new("cover off", "", Minutes(chance.Next(1, 12)), Minutes(chance.Next(1, 12)), TimeSpan.Zero, []),
-            new("warm", "", Minutes(5), TimeSpan.Zero, Minutes(chance.Next(20, 90)), chance.Next(2) == 0 ? ["cover off"] : []),
+            new(
+                "warm",
+                "",
+                Minutes(5),
+                TimeSpan.Zero,
+                Minutes(chance.Next(20, 90)),
+                chance.Next(2) == 0 ? ["cover off"] : []
+            ),
             new("cold", "", TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero, ["warm"]),
             new("road ready", "", TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero, ["stand", "cover off"]),
         ];
@@ -26,7 +33,10 @@ internal static class RandomBooks
             states.ToDictionary(s => s.Name),
             new Dictionary<string, FigureKey>()
         );
-        return new OrderQuestion(book, all) { Now = Consistent(book, states.Where(s => s.Set > TimeSpan.Zero && chance.Next(3) == 0).Select(s => s.Name)) };
+        return new OrderQuestion(book, all)
+        {
+            Now = Consistent(book, states.Where(s => s.Set > TimeSpan.Zero && chance.Next(3) == 0).Select(s => s.Name)),
+        };
     }
 
     /// <summary>The same with the first point done and its wait running, and one that could be in hand.</summary>
@@ -68,7 +78,8 @@ internal static class RandomBooks
         return kept;
     }
 
-    private static IEnumerable<T> Some<T>(Random chance, IEnumerable<T> all, int oneIn) => all.Where(_ => chance.Next(oneIn) == 0).ToList();
+    private static IEnumerable<T> Some<T>(Random chance, IEnumerable<T> all, int oneIn) =>
+        all.Where(_ => chance.Next(oneIn) == 0).ToList();
 
     private static TimeSpan Minutes(int minutes) => TimeSpan.FromMinutes(minutes);
 }

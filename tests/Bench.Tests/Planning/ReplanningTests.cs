@@ -81,7 +81,11 @@ public class ReplanningTests
     public void A_warm_engine_is_cold_after_its_time(int minutes, bool warm)
     {
         var work = new AtWork().Arrives().Tightens("drain-plug", "29 N·m");
-        var asked = WhereItStands.Of(work.State, AtWork.Bench.Book, new(2026, 11, 25, 9, minutes % 60, 0, TimeSpan.FromHours(-(minutes / 60))));
+        var asked = WhereItStands.Of(
+            work.State,
+            AtWork.Bench.Book,
+            new(2026, 11, 25, 9, minutes % 60, 0, TimeSpan.FromHours(-(minutes / 60)))
+        );
         Assert.Equal(warm, asked.Now.Contains("engine warm"));
     }
 
@@ -94,7 +98,11 @@ public class ReplanningTests
     public void A_wait_that_runs_is_waited_out_but_no_longer(int minutes, int left)
     {
         var work = new AtWork().Arrives().DoesWell("drain-plug");
-        var asked = WhereItStands.Of(work.State, AtWork.Bench.Book, new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero).AddMinutes(minutes));
+        var asked = WhereItStands.Of(
+            work.State,
+            AtWork.Bench.Book,
+            new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero).AddMinutes(minutes)
+        );
         Assert.Equal(left, asked.Waiting.TryGetValue("drain-plug", out var wait) ? wait.TotalMinutes : 0);
     }
 

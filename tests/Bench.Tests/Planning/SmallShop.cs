@@ -245,7 +245,8 @@ internal static class SmallShop
     public static PlanQuestion Asks(Workbench bench, string purpose, params PastVisit[] visits) =>
         new(purpose, bench.Sheets[0], bench.Workshop.Machines["heron"], new(2026, 7, 1)) { Visits = visits };
 
-    public static PastVisit PastVisit(DateOnly day, double? km, params VisitedPoint[] points) => new("heron", "heron", day, km, points);
+    public static PastVisit PastVisit(DateOnly day, double? km, params VisitedPoint[] points) =>
+        new("heron", "heron", day, km, points);
 
     /// <summary>The plan as lines <c>point: why</c>.</summary>
     public static string[] Lines(Workbench bench, PlanQuestion asked) =>

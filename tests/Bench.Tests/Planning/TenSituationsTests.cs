@@ -122,7 +122,12 @@ public class TenSituationsTests
     public void Five_a_repair_after_a_visit_that_left_the_slack_outside()
     {
         var bench = SmallShop.Bench();
-        var slack = new VisitedPoint("slack") { Verdict = VerdictWord.Outside, Shown = "38 ± 1 mm", Measured = (38, 0.5) };
+        var slack = new VisitedPoint("slack")
+        {
+            Verdict = VerdictWord.Outside,
+            Shown = "38 ± 1 mm",
+            Measured = (38, 0.5),
+        };
         Assert.Equal(
             [
                 "identity: The right sheet.",
@@ -144,8 +149,19 @@ public class TenSituationsTests
         var visit = SmallShop.PastVisit(
             Spring,
             9000,
-            new VisitedPoint("pads") { Verdict = VerdictWord.Close, Shown = "1.7 mm", Measured = (1.7, 0.1), Marked = true },
-            new VisitedPoint("alignment") { Verdict = VerdictWord.Unproven, Shown = "0.4 mm", Measured = (0.4, 0.2) },
+            new VisitedPoint("pads")
+            {
+                Verdict = VerdictWord.Close,
+                Shown = "1.7 mm",
+                Measured = (1.7, 0.1),
+                Marked = true,
+            },
+            new VisitedPoint("alignment")
+            {
+                Verdict = VerdictWord.Unproven,
+                Shown = "0.4 mm",
+                Measured = (0.4, 0.2),
+            },
             new VisitedPoint("valves") { Left = "no gasket in stock" },
             new VisitedPoint("leaks") { Dropped = "it rained" },
             new VisitedPoint("nut") { Notes = ["thread looks tired"] }
@@ -225,7 +241,12 @@ public class TenSituationsTests
             "[[schedule]]\npoint = \"slack\"\nevery = \"1000 km\"\norigin = \"shop\"\n",
             drive: "belt"
         );
-        var slack = new VisitedPoint("slack") { Verdict = VerdictWord.Outside, Shown = "38 mm", Measured = (38, 1) };
+        var slack = new VisitedPoint("slack")
+        {
+            Verdict = VerdictWord.Outside,
+            Shown = "38 mm",
+            Measured = (38, 1),
+        };
         Assert.Equal(
             [
                 "identity: What it is.",
@@ -280,13 +301,26 @@ public class TenSituationsTests
     }
 
     // where a point that no line of the purpose names is put is checked in BaseOrderTests; here only what is in the plan, and why
-    private static readonly IComparer<string> ByPlan = Comparer<string>.Create(
-        (a, b) => Place(a).CompareTo(Place(b))
-    );
+    private static readonly IComparer<string> ByPlan = Comparer<string>.Create((a, b) => Place(a).CompareTo(Place(b)));
 
     private static int Place(string line) =>
         Array.IndexOf(
-            ["identity", "campaign-open", "campaign-work", "campaign-report", "pads", "slack", "alignment", "nut", "valves", "drain", "fill", "road-test", "leaks", "polish"],
+            [
+                "identity",
+                "campaign-open",
+                "campaign-work",
+                "campaign-report",
+                "pads",
+                "slack",
+                "alignment",
+                "nut",
+                "valves",
+                "drain",
+                "fill",
+                "road-test",
+                "leaks",
+                "polish",
+            ],
             line[..line.IndexOf(':')]
         );
 

@@ -68,6 +68,44 @@ public class ValveShimsTests
         Assert.Equal(bought, ValveShims.For([valve], [], Series).Value?.Plan.Single().Shim.Millimetres);
     }
 
+    // Everything here is aimed at 0.125 mm, the middle; what is aimed at comes from the page: bought, then squares, then changed
+    [Fact]
+    public void A_shim_on_the_shelf_that_comes_nearer_is_taken_though_the_own_one_would_do()
+    {
+        var valve = new Valve("I1", new(2.4), new(0.11), new(0.1), new(0.15));
+        var plan = ValveShims.For([valve], [new(2.385)], Series).Certain;
+        Assert.Equal((0, 0, 1), Aims(plan));
+        Assert.Equal(ShimOrigin.Stock, plan.Plan.Single().From);
+    }
+
+    // One bought shim would let two others move on: three valves in the middle of their limits, not at the edge. Still it is bought.
+    [Fact]
+    public void Nothing_is_bought_for_the_sake_of_the_middle()
+    {
+        Valve[] valves =
+        [
+            new("I1", new(2.325), new(0.1), new(0.1), new(0.15)),
+            new("I2", new(2.35), new(0.1), new(0.1), new(0.15)),
+            new("I3", new(2.375), new(0.1), new(0.1), new(0.15)),
+        ];
+        Assert.Equal((0, 3 * 50 * 50, 0), Aims(ValveShims.For(valves, [], Series).Certain));
+    }
+
+    // 2.3 mm can be bought and is right for I1; 2.325 mm would be right for I2. The shim on the shelf is nearly right for I1,
+    // but then I2 would have to buy one that is 25 µm off.
+    [Fact]
+    public void How_near_a_bought_shim_comes_counts_as_much()
+    {
+        Valve[] valves =
+        [
+            new("I1", new(2.4), new(0.025), new(0.1), new(0.15)),
+            new("I2", new(2.425), new(0.025), new(0.1), new(0.15)),
+        ];
+        var plan = ValveShims.For(valves, [new(2.305)], Series).Certain;
+        Assert.Equal([ShimOrigin.Buy, ShimOrigin.Stock], plan.Plan.Select(f => f.From));
+        Assert.Equal((1, 40 * 40, 2), Aims(plan));
+    }
+
     [Fact]
     public void Of_two_equally_near_the_thinner_is_bought()
     {

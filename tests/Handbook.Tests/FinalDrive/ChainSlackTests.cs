@@ -105,7 +105,9 @@ public class ChainSlackTests
         double Leg(double r)
         {
             var d = double.Hypot(run / 2, r + h);
-            return Math.Sqrt(d * d - r * r) + r * (Math.Atan2(run / 2, r + h) - Math.Acos(r / d));
+            // on the sprocket itself, rounding may put the middle a hair inside it
+            return Math.Sqrt(Math.Max(0, d * d - r * r))
+                + r * (Math.Atan2(run / 2, r + h) - Math.Acos(Math.Min(1, r / d)));
         }
         return Leg(r1) + Leg(r2) - run;
     }

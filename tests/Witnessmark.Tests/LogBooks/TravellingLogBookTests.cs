@@ -138,8 +138,15 @@ public sealed class TravellingLogBookTests : IDisposable
                 epoch = 1,
                 entries = device,
             };
-            var reply = await shop.Client.PostAsync("/api/entries", JsonContent.Create(batch), TestContext.Current.CancellationToken);
-            Assert.True(reply.IsSuccessStatusCode, await reply.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+            var reply = await shop.Client.PostAsync(
+                "/api/entries",
+                JsonContent.Create(batch),
+                TestContext.Current.CancellationToken
+            );
+            Assert.True(
+                reply.IsSuccessStatusCode,
+                await reply.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+            );
         }
     }
 

@@ -35,17 +35,26 @@ public partial class PlanCommandTests
         using var plan = JsonDocument.Parse(RealProgram.Run("", "plan", job.JobFile, "--json").Output);
         var root = plan.RootElement;
         Assert.Equal(["points", "kit", "order", "totals"], Keys(root));
-        Assert.All(root.GetProperty("points").EnumerateArray(), p => Assert.Equal(["point", "why", "reach", "guards"], Keys(p)));
+        Assert.All(
+            root.GetProperty("points").EnumerateArray(),
+            p => Assert.Equal(["point", "why", "reach", "guards"], Keys(p))
+        );
         Assert.All(root.GetProperty("kit").EnumerateArray(), k => Assert.Equal(["item", "quantity", "for"], Keys(k)));
         var order = root.GetProperty("order");
         Assert.Equal(["makespan", "handsOn", "schedule", "proven", "lowerBound"], Keys(order));
         Assert.False(order.GetProperty("proven").GetBoolean()); // more than 25 points
-        var steps = order.GetProperty("schedule").EnumerateArray().Select(s => s.GetProperty("do").GetString()!).ToList();
+        var steps = order
+            .GetProperty("schedule")
+            .EnumerateArray()
+            .Select(s => s.GetProperty("do").GetString()!)
+            .ToList();
         Assert.Equal(
             root.GetProperty("points").EnumerateArray().Select(p => p.GetProperty("point").GetString()!).Order(),
             steps.Where(s => !s.Contains(':')).Order()
         );
-        var oil = root.GetProperty("kit").EnumerateArray().Single(k => k.GetProperty("item").GetString() == "oil filter, new");
+        var oil = root.GetProperty("kit")
+            .EnumerateArray()
+            .Single(k => k.GetProperty("item").GetString() == "oil filter, new");
         Assert.Equal("oil-filter", oil.GetProperty("for")[0].GetString());
     }
 
@@ -56,7 +65,11 @@ public partial class PlanCommandTests
         using var job = new JobOnPaper();
         var ended = RealProgram.Run("", "plan", job.JobFile, "--json");
         using var plan = JsonDocument.Parse(ended.Output);
-        var steps = plan.RootElement.GetProperty("order").GetProperty("schedule").EnumerateArray().Select(s => s.GetProperty("do").GetString());
+        var steps = plan
+            .RootElement.GetProperty("order")
+            .GetProperty("schedule")
+            .EnumerateArray()
+            .Select(s => s.GetProperty("do").GetString());
         Assert.DoesNotContain("chain-slack", steps);
         Assert.Contains("brake-free", steps);
     }
@@ -85,8 +98,14 @@ public partial class PlanCommandTests
     }
 
     [Theory]
-    [InlineData("[[steps]]\npoint = \"front-pads\"\ndrop = \"new\"\n", "somebody's safety hangs on \"front-pads\"; right would be lead = the name of a lead beside it")]
-    [InlineData("[[steps]]\npoint = \"front-pads\"\ndrop = \"new\"\nlead = \"Bram Okello\"\n", "\"Bram Okello\" is no lead of this shop")]
+    [InlineData(
+        "[[steps]]\npoint = \"front-pads\"\ndrop = \"new\"\n",
+        "somebody's safety hangs on \"front-pads\"; right would be lead = the name of a lead beside it"
+    )]
+    [InlineData(
+        "[[steps]]\npoint = \"front-pads\"\ndrop = \"new\"\nlead = \"Bram Okello\"\n",
+        "\"Bram Okello\" is no lead of this shop"
+    )]
     [InlineData("[[steps]]\npoint = \"quad-toe\"\nadd = \"why not\"\n", "this machine has no \"quad-toe\"")]
     [InlineData("[[steps]]\npoint = \"front-padz\"\nadd = \"why not\"\n", "\"front-padz\" is no point of this job")]
     public void A_step_that_the_plan_cannot_take_is_told(string step, string said)
@@ -101,9 +120,21 @@ public partial class PlanCommandTests
     }
 
     [Theory]
-    [InlineData("promised = \"Friday 27 November, 16:00\"", "promised = \"24 November, 16:00\"", "\"24 November, 16:00\" lies before the day of the job")]
-    [InlineData("purpose = \"handover\"", "purpose = \"handover\"\ndistance = \"-1 km\"", "\"-1 km\"; right would be zero or more")]
-    [InlineData("shop = \"../shop.toml\"", "shop = \"../shop.toml\"\nearlier = [\"nowhere.toml\"]", "there is no such file")]
+    [InlineData(
+        "promised = \"Friday 27 November, 16:00\"",
+        "promised = \"24 November, 16:00\"",
+        "\"24 November, 16:00\" lies before the day of the job"
+    )]
+    [InlineData(
+        "purpose = \"handover\"",
+        "purpose = \"handover\"\ndistance = \"-1 km\"",
+        "\"-1 km\"; right would be zero or more"
+    )]
+    [InlineData(
+        "shop = \"../shop.toml\"",
+        "shop = \"../shop.toml\"\nearlier = [\"nowhere.toml\"]",
+        "there is no such file"
+    )]
     public void A_slip_in_the_head_is_told(string old, string @new, string said)
     {
         using var job = new JobOnPaper((old, @new));
@@ -119,14 +150,21 @@ public partial class PlanCommandTests
         var folder = Path.GetDirectoryName(job.JobFile)!;
         File.WriteAllText(
             Path.Combine(folder, "391.toml"),
-            HeadOf(job).Replace("\"412\"", "\"391\"").Replace("2026-11-25", "2026-04-22").Replace("promised = \"Friday 27 November, 16:00\"", "")
+            HeadOf(job)
+                .Replace("\"412\"", "\"391\"")
+                .Replace("2026-11-25", "2026-04-22")
+                .Replace("promised = \"Friday 27 November, 16:00\"", "")
                 + "[[steps]]\npoint = \"distance\"\nread = \"11840 km\"\nmark = true\n\n"
                 + "[[steps]]\npoint = \"chain-slack\"\nread = [\"60 mm\", \"41 mm\"]\nmark = true\n\n"
                 + "[[steps]]\npoint = \"tyre-dates\"\nleave = \"the owner brings new tyres\"\n"
         );
         Head(job);
         var text = File.ReadAllText(job.JobFile);
-        File.WriteAllText(job.JobFile, text.Replace("[files]", "[files]\nearlier = [\"391.toml\"]").Replace("purpose =", "distance = \"12380 km\"\npurpose ="));
+        File.WriteAllText(
+            job.JobFile,
+            text.Replace("[files]", "[files]\nearlier = [\"391.toml\"]")
+                .Replace("purpose =", "distance = \"12380 km\"\npurpose =")
+        );
         var output = RealProgram.Run("", "plan", job.JobFile).Output;
         Assert.Contains("Left as it was at the last visit, 2026-04-22: the owner brings new tyres.", output);
         // 1000 km after 11840 km is 12840 km; 540 km in 217 days are 2.5 km a day: 185 days left, not soon
@@ -138,7 +176,10 @@ public partial class PlanCommandTests
     public void The_data_folder_tells_campaigns_and_earlier_visits()
     {
         using var data = new TempFolder();
-        Assert.Equal(0, RealProgram.Run("", "campaigns", "import", Demo("campaigns/bulletins.toml"), "--data", data.Path).ExitCode);
+        Assert.Equal(
+            0,
+            RealProgram.Run("", "campaigns", "import", Demo("campaigns/bulletins.toml"), "--data", data.Path).ExitCode
+        );
         using var job = new JobOnPaper();
         Head(job);
         var output = RealProgram.Run("", "plan", job.JobFile, "--data", data.Path).Output;
@@ -150,7 +191,8 @@ public partial class PlanCommandTests
     [Fact]
     public void The_example_of_the_page_is_what_the_program_prints()
     {
-        var page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "plan.md")).ReplaceLineEndings("\n");
+        var page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "plan.md"))
+            .ReplaceLineEndings("\n");
         using var job = new JobOnPaper();
         File.WriteAllText(job.JobFile, Toml().Match(page).Groups[1].Value);
         var ended = RealProgram.Run("", "plan", job.JobFile);
@@ -160,7 +202,8 @@ public partial class PlanCommandTests
 
     private static string Demo(string file) => Path.Combine(AppContext.BaseDirectory, "demo", file);
 
-    private static string HeadOf(JobOnPaper job) => Steps().Split(File.ReadAllText(job.JobFile).ReplaceLineEndings("\n"))[0];
+    private static string HeadOf(JobOnPaper job) =>
+        Steps().Split(File.ReadAllText(job.JobFile).ReplaceLineEndings("\n"))[0];
 
     private static void Head(JobOnPaper job, string steps = "") => File.WriteAllText(job.JobFile, HeadOf(job) + steps);
 

@@ -33,7 +33,11 @@ public sealed record PlannedOrder(BenchPlan Plan, Duration OneByOne, OrderQuesti
             where step.Do.StartsWith("clear:", StringComparison.Ordinal)
             let state = Asked.Book.Reach[OrderWords.State(step).State]
             where state.ClearsAfter > TimeSpan.Zero
-            select (state.Name, new Duration(Math.Max(0, step.Start.Seconds - state.ClearsAfter.TotalSeconds)), step.Start),
+            select (
+                state.Name,
+                new Duration(Math.Max(0, step.Start.Seconds - state.ClearsAfter.TotalSeconds)),
+                step.Start
+            ),
         ];
 
     /// <summary>Searches to the end.</summary>
