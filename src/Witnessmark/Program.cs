@@ -10,6 +10,8 @@ using Witnessmark.Machines;
 using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
+using Witnessmark.Stock;
+using Witnessmark.Times;
 using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
@@ -27,6 +29,8 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     PlanCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
+    StockCommand.Create(),
+    TimesCommand.Create(),
     VerifyCommand.Create(),
 };
 var parsed = root.Parse(args);

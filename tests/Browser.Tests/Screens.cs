@@ -15,6 +15,8 @@ public static class Screens
         ("sheet", hand => hand.Open("figures/fell-640")),
         ("figure", hand => hand.Open("figures/fell-640/chain.slack")),
         ("figure-change", hand => Then(hand, h => h.Page.Locator("#change").ClickAsync())),
+        ("shelf", hand => hand.Open("shelf")),
+        ("shelf-item", ShelfItem),
         ("handbook", hand => hand.Open("handbook")),
         ("calculation", hand => hand.Open("handbook/chain-adjustment")),
         ("identity", hand => hand.Point("identity")),
@@ -41,6 +43,7 @@ public static class Screens
         ("vouch", hand => hand.Tap("Vouch for this figure")),
         ("axle-nut", hand => hand.Point("axle-nut")),
         ("axle-tightened", AxleTightened),
+        ("drain-plug", hand => hand.Point("drain-plug")),
         ("doubt", Doubt),
         ("leaks-seen", hand => hand.Point("leaks")),
         ("oil-first-fill", hand => hand.Point("oil-first-fill")),
@@ -85,6 +88,13 @@ public static class Screens
     {
         await hand.Page.Locator("#find").FillAsync("slack");
         await hand.Sees("13 – 32 mm");
+    }
+
+    private static async Task ShelfItem(BenchHand hand)
+    {
+        await hand.Open("shelf/oil-10w-40");
+        await hand.Tap("It came");
+        await hand.Tap("1 L");
     }
 
     private static async Task FigureManual(BenchHand hand)

@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Stock;
+
 namespace Witnessmark.Bench.Machines;
 
 /// <summary>One motorcycle or quad.</summary>
@@ -50,7 +52,20 @@ public sealed record ShopInstrument(
     string Kind,
     double? Min = null,
     double? Max = null
-);
+)
+{
+    /// <summary>Last day on which its calibration holds, or null when nobody said.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>The shop checks it never: it belongs to the machine, or nothing about it can drift.</summary>
+    public bool NeverChecked { get; init; }
+
+    /// <summary>The shop lets it prove no safety point while no date of its calibration is on record.</summary>
+    public bool DateNeeded { get; init; }
+
+    /// <summary>Of a torque wrench: from the drive square to the middle of the hand; null when nobody measured it.</summary>
+    public Handbook.Quantities.Length? Lever { get; init; }
+}
 
 /// <summary>The workshop: its name, people, instruments and machines.</summary>
 public sealed record Workshop(
@@ -61,6 +76,12 @@ public sealed record Workshop(
     IReadOnlyDictionary<string, Machine> Machines
 )
 {
+    /// <summary>Adapters of the torque wrenches, by id.</summary>
+    public IReadOnlyDictionary<string, WrenchAdapter> Adapters { get; init; } = new Dictionary<string, WrenchAdapter>();
+
+    /// <summary>What is kept on the shelf, by id.</summary>
+    public IReadOnlyDictionary<string, StockItem> Stock { get; init; } = new Dictionary<string, StockItem>();
+
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Planning;
+using Witnessmark.Bench.Stock;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
 
@@ -14,16 +15,25 @@ internal static class WorkshopFile
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
+        var dates = head.TruthOrNothing("instruments-need-dates") ?? false;
         var workshop = new Workshop(
             head.Text("id"),
             head.Text("name"),
             head.SomeTexts("people"),
             file.Root.Tables("instruments")
                 .ToArray()
-                .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table)),
+                .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table) with { DateNeeded = dates }),
             file.Root.Tables("machines").ToArray().ToDictionary(t => t.Name, t => Machine(t.Name, t.Table))
         )
         {
+            Adapters = file
+                .Root.Tables("adapters")
+                .ToArray()
+                .ToDictionary(t => t.Name, t => AdapterTable.Read(t.Name, t.Table)),
+            Stock = file
+                .Root.Tables("stock")
+                .ToArray()
+                .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };

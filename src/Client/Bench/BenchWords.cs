@@ -16,6 +16,7 @@ internal static class BenchWords
     public const string NoInstrument = "No instrument chosen";
     public const string With = "Read with";
     public const string Wrench = "Wrench";
+    public const string NotOffered = "Not offered here:";
     public const string Save = "Save reading";
     public const string SavedHere = "Saved here.";
     public const string BothAgain = "Another reading of both sides";

@@ -15,7 +15,7 @@ internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : 
 }
 
 /// <summary>The shop over HTTP, protocol 1.</summary>
-internal sealed class Shop(HttpClient http)
+internal sealed partial class Shop(HttpClient http)
 {
     /// <summary>The shop's files as the reply stood, once it was seen to be one.</summary>
     public async Task<string> Workbench()

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Witnessmark.Bench.Kit;
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Handbook.BenchOrder;
@@ -22,7 +23,7 @@ internal static class PlanJson
         new JsonObject
         {
             ["points"] = new JsonArray([.. plan.Lines.Select(Line)]),
-            ["kit"] = new JsonArray([.. Kit.Of(plan.Open.Open, plan.Job.Arrival!.Sheet).Select(Item)]),
+            ["kit"] = new JsonArray([.. plan.Kit.Lines.Select(Item)]),
             ["order"] = Order(order.Plan),
             ["totals"] = Totals(plan, order),
         }.ToJsonString(Written);
@@ -36,7 +37,7 @@ internal static class PlanJson
             ["guards"] = line.Point.Safety ? "safety" : "use",
         };
 
-    private static JsonObject Item(KitItem item) =>
+    private static JsonObject Item(KitLine item) =>
         new()
         {
             ["item"] = item.Item,

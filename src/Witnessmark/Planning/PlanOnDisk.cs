@@ -1,11 +1,14 @@
+using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Kit;
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Judge;
 using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Sqlite;
+using Witnessmark.Ledger.Stock;
 
 namespace Witnessmark.Planning;
 
@@ -13,7 +16,8 @@ namespace Witnessmark.Planning;
 /// <param name="Job">The job as far as its file takes it.</param>
 /// <param name="Lines">The plan.</param>
 /// <param name="Open">What is still to do, and from where.</param>
-internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, OrderQuestion Open)
+/// <param name="Kit">What is laid ready for what is still to do.</param>
+internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, OrderQuestion Open, Kit Kit)
 {
     /// <summary>The plan, or every mistake in the files.</summary>
     /// <param name="file">The job file; files of earlier visits are named in it.</param>
@@ -48,18 +52,27 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
             Campaigns = data is null ? arrival.Campaigns : Campaigns(data, job),
             Settings = bench!.Workshop.Planning,
         };
-        return (Of(job, bench, question, new(header.Day.ToDateTime(default), TimeSpan.Zero)), []);
+        return (Of(job, bench, question, new(header.Day.ToDateTime(default), TimeSpan.Zero), data), []);
     }
 
-    private static PlanOnDisk Of(JobState job, Workbench bench, PlanQuestion question, DateTimeOffset now)
+    private static PlanOnDisk Of(JobState job, Workbench bench, PlanQuestion question, DateTimeOffset now, string? data)
     {
         var lines = JobPlan.Of(job, Proposal.Of(bench, question), bench.Book);
         var done = job
             .Points.Where(p => p.Marked is not null || p.Left is not null)
             .Select(p => p.Point.Id)
             .ToHashSet();
-        var open = lines.Select(l => l.Point).Where(p => !done.Contains(p.Id));
-        return new(job, lines, WhereItStands.Of(job, bench.Book, now) with { Open = [.. open] });
+        Point[] open = [.. lines.Select(l => l.Point).Where(p => !done.Contains(p.Id))];
+        var stock = data is null ? null : StockStore.OpenIfThere(data)?.Shelf();
+        return new(
+            job,
+            lines,
+            WhereItStands.Of(job, bench.Book, now) with
+            {
+                Open = open,
+            },
+            Kit.For(open, question.Sheet, bench.Workshop, stock, question.Day, job.Job)
+        );
     }
 
     private static IEnumerable<JobState> InLedger(string data, JobState job, Workbench bench)

@@ -1,4 +1,3 @@
-using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Planning.Order;
 
 namespace Witnessmark.Planning;
@@ -36,8 +35,14 @@ internal static class PlanReport
         to.WriteLine();
         to.WriteLine("Kit");
         var titles = plan.Open.Open.ToDictionary(p => p.Id, p => p.Title);
-        foreach (var item in Kit.Of(plan.Open.Open, plan.Job.Arrival!.Sheet))
-            to.WriteLine($"  {item.Quantity, -10} {item.Item}  ({string.Join(", ", item.For.Select(p => titles[p]))})");
+        foreach (var line in plan.Kit.Lines)
+        {
+            to.WriteLine($"  {line.Quantity, -10} {line.Item}  ({string.Join(", ", line.For.Select(p => titles[p]))})");
+            if (line.Note.Length > 0)
+                to.WriteLine($"             {line.Note}");
+        }
+        foreach (var shortage in plan.Kit.Shortages)
+            to.WriteLine($"  - short: {shortage.Item}: {shortage.Why}");
     }
 
     private static void Order(TextWriter to, PlannedOrder order)

@@ -20,6 +20,8 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapGet("/stock", StockEndpoint.Get);
+        api.MapPost("/stock/moves", StockEndpoint.Post);
         api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
         api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get);
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
