@@ -3,6 +3,7 @@ using System.Text;
 using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
+using Witnessmark.Day;
 using Witnessmark.Judge;
 using Witnessmark.Machines;
 using Witnessmark.Serve;
@@ -17,6 +18,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     BookCommand.Create(),
     CalcCommand.Create(),
     CampaignsCommand.Create(),
+    DayCommand.Create(),
     JudgeCommand.Create(),
     MachinesCommand.Create(),
     ServeCommand.Create(),

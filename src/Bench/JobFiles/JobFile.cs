@@ -40,6 +40,8 @@ public static class JobFile
             EntryKind.Arrival,
             EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)
         );
+        if (header.PromisedAt is { } promised)
+            drafts.Add(EntryKind.Promise, EntryBody.Promise(promised));
         foreach (var step in root.TableList("steps"))
             JobStep.Read(
                 step,

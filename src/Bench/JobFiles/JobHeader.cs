@@ -26,6 +26,28 @@ public sealed record JobHeader(
     string? Promised
 )
 {
+    /// <summary>When it is promised by the shop's clock, or null.</summary>
+    public DateTime? PromisedAt { get; init; }
+
+    /// <summary>Reads the table <c>[files]</c> alone, for a file that is no job.</summary>
+    public static JobHeader ReadFiles(TomlTable files)
+    {
+        var header = new JobHeader(
+            files.Text("shop"),
+            files.Text("sheets"),
+            files.TextOrNothing("book"),
+            files.TextOrNothing("own-book"),
+            "",
+            "",
+            "",
+            "",
+            default,
+            null
+        );
+        files.NoOtherKeys();
+        return header;
+    }
+
     /// <summary>Reads the head; what is wrong with it goes to the mistakes.</summary>
     public static JobHeader Read(TomlTable root)
     {
@@ -42,7 +64,10 @@ public sealed record JobHeader(
             job.Text("technician"),
             job.DayOrNothing("day") ?? Missing(job),
             job.TextOrNothing("promised")
-        );
+        )
+        {
+            PromisedAt = job.MomentOrNothing("promised-at"),
+        };
         files.NoOtherKeys();
         job.NoOtherKeys();
         return header;

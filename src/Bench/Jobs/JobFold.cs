@@ -36,6 +36,7 @@ public static class JobFold
         return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
         {
             CampaignsDone = Settled(live),
+            Day = JobDay.Of(live),
         };
     }
 

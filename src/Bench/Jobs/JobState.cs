@@ -35,6 +35,9 @@ public sealed record JobState(
     public IReadOnlyList<FoundCampaign>? CampaignsOpen =>
         Arrival?.Campaigns is { } found ? OpenCampaigns.Of(found, CampaignsDone.Select(c => c.Number)) : null;
 
+    /// <summary>What was said last about when: promise, parts, place in the day plan.</summary>
+    public JobDay Day { get; init; } = new(null, null, null);
+
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
 }

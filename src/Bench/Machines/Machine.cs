@@ -55,4 +55,14 @@ public sealed record Workshop(
     IReadOnlyList<string> People,
     IReadOnlyDictionary<string, ShopInstrument> Instruments,
     IReadOnlyDictionary<string, Machine> Machines
-);
+)
+{
+    /// <summary>Opening hours, or null when the shop says none; without them there is no day plan.</summary>
+    public Day.Hours? Hours { get; init; }
+
+    /// <summary>Places at which one machine at a time is worked on.</summary>
+    public IReadOnlyList<string> Lifts { get; init; } = [];
+
+    /// <summary>The people with their skills and hours.</summary>
+    public IReadOnlyList<ShopTechnician> Technicians { get; init; } = [];
+}

@@ -23,6 +23,13 @@ internal static class WorkshopFile
             file.Root.Tables("machines").ToArray().ToDictionary(t => t.Name, t => Machine(t.Name, t.Table))
         );
         DoubledVins(file.Root, workshop);
+        var hours = TechnicianTable.Opening(file.Root);
+        workshop = workshop with
+        {
+            Hours = hours,
+            Lifts = head.Texts("lifts"),
+            Technicians = TechnicianTable.All(file.Root, workshop.People, hours),
+        };
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);
