@@ -7,7 +7,7 @@ using Witnessmark.Bench.Toml;
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
+internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers timers)
 {
     private readonly Dictionary<string, JobState> states = new(StringComparer.Ordinal);
 
@@ -24,6 +24,8 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
 
     public Exchange Exchange => exchange;
 
+    public Timers Timers => timers;
+
     /// <summary>Who works with this device, if the shop still knows the name.</summary>
     public string? Person =>
         ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
@@ -35,6 +37,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange)
         ledger.Changed += Forget;
         exchange.Changed += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
+        await timers.Open();
         exchange.Start();
     }
 
