@@ -11,12 +11,13 @@ public sealed record PointWait(string Key, string Title, TimeSpan Length);
 /// <summary>The timers that a point asks for: its own wait, and states of the machine that end by themselves.</summary>
 public static class WaitsOfPoint
 {
+    /// <summary>The key of a point's own wait.</summary>
+    public const string Own = "wait";
+
     /// <summary>In the order in which they are offered.</summary>
     public static IReadOnlyList<PointWait> Of(Point point, BenchBook book) =>
         [
-            .. point.Waits > TimeSpan.Zero
-                ? [new PointWait("wait", point.Title, point.Waits)]
-                : Array.Empty<PointWait>(),
+            .. point.Waits > TimeSpan.Zero ? [new PointWait(Own, point.Title, point.Waits)] : Array.Empty<PointWait>(),
             .. point
                 .Reach.Select(name => book.Reach.GetValueOrDefault(name))
                 .OfType<ReachState>()

@@ -13,10 +13,8 @@ internal static class TimerWords
     public const string Ahead =
         "It was started later than this device's clock says now: the clock was set back. Look for yourself, or start it again.";
 
-    public static string Start(PointWait wait) => $"Start the timer, {Length(wait.Length)}";
-
-    public static string Start(PointWait wait, bool several) =>
-        several || wait.Key != "wait" ? $"{Start(wait)}: {wait.Title}" : Start(wait);
+    public static string Start(PointWait wait) =>
+        $"Start the timer, {Length(wait.Length)}{(wait.Key == WaitsOfPoint.Own ? "" : $": {wait.Title}")}";
 
     public static string All(int count) => count == 1 ? "1 timer" : $"{count} timers";
 

@@ -42,7 +42,11 @@ internal static class DayWords
     public static string Name(DayJob job) => $"{job.Title} ({job.Id})";
 
     public static string FromTo(DayQuestion question, Span span) =>
-        $"{question.Say(span.From)} to {question.Say(span.To)}";
+        $"{question.Say(span.From)} to {ShopTime.Say(question.At(span.To), question.At(span.From))}";
+
+    /// <summary>On a list of one day: by the clock alone.</summary>
+    public static string OnDay(DayQuestion question, Span span) =>
+        $"{ShopTime.Say(question.At(span.From), question.At(span.From))} to {ShopTime.Say(question.At(span.To), question.At(span.From))}";
 
     public static string Ready(DayQuestion question, DayJob job, PlacedJob at) =>
         $"ready {question.Say(at.Ready(job))}{(job.Promised is { } promised ? $", promised {question.Say(promised)}" : "")}";

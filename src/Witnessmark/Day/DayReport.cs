@@ -40,7 +40,7 @@ internal static class DayReport
             to.WriteLine("  nothing");
         foreach (var (job, at, start, step) in steps)
             to.WriteLine(
-                $"  {question.Say(start)} to {question.Say(start + step.Hands)}  {Name(job)}, {at!.Lift}: {step.What}{(step.Waits > 0 ? $"; then {ShopTime.Length(step.Waits)} by itself" : "")}"
+                $"  {question.Say(start)} to {ShopTime.Say(question.At(start + step.Hands), question.At(start))}  {Name(job)}, {at!.Lift}: {step.What}{(step.Waits > 0 ? $"; then {ShopTime.Length(step.Waits)} by itself" : "")}"
             );
     }
 
