@@ -40,7 +40,7 @@ public class DayOfJobsTests
         work.Writes(EntryKind.Promise, EntryBody.Promise(new(2026, 11, 27, 10, 30, 0)));
         work.Writes(EntryKind.Parts, EntryBody.Parts(new(2026, 11, 26, 11, 0, 0), "front tyre"));
         Assert.Equal((1440 + 630, 660), (Asked(work).Job.Promised, Asked(work).Job.Parts));
-        work.Strikes(work.Entries[2]);
+        work.Strikes(work.Entries[2].Id);
         Assert.Equal(960, Asked(work).Job.Promised);
         Assert.Empty(work.State.NotUnderstood);
     }
