@@ -31,11 +31,14 @@ switch (args)
     case ["machines"]:
         MachineTimes.Print();
         return 0;
+    case ["visits"]:
+        await VisitTimes.Print();
+        return 0;
     case ["fuzz", var seconds, .. var more] when double.TryParse(seconds, out var time):
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|day|campaigns|machines|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|day|campaigns|machines|visits|fuzz SECONDS [SEED]"
         );
         return 2;
 }

@@ -11,6 +11,7 @@ builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnv
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<DeviceStore>();
 builder.Services.AddSingleton<DeviceLedger>();
+builder.Services.AddSingleton<DevicePhotographs>();
 builder.Services.AddSingleton<Shop>();
 builder.Services.AddSingleton<Exchange>();
 builder.Services.AddSingleton<Timers>();

@@ -5,9 +5,14 @@ using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Day;
 using Witnessmark.Judge;
+using Witnessmark.Keys;
+using Witnessmark.LogBooks;
 using Witnessmark.Machines;
+using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
+using Witnessmark.Stock;
+using Witnessmark.Times;
 using Witnessmark.Verify;
 
 Console.OutputEncoding = Encoding.UTF8;
@@ -20,9 +25,14 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CampaignsCommand.Create(),
     DayCommand.Create(),
     JudgeCommand.Create(),
+    KeyCommand.Create(),
+    LogBookCommand.Create(),
     MachinesCommand.Create(),
+    PlanCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
+    StockCommand.Create(),
+    TimesCommand.Create(),
     VerifyCommand.Create(),
 };
 var parsed = root.Parse(args);

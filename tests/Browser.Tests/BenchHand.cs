@@ -81,6 +81,14 @@ public sealed class BenchHand(IPage page, string address)
         await Assertions.Expect(page.GetByText($"Marked by {Person}").First).ToBeVisibleAsync();
     }
 
+    /// <summary>Chooses a picture as a phone's camera would hand it over, and says what it shows.</summary>
+    public async Task Photographs(string shows)
+    {
+        await page.Locator("#picture").SetInputFilesAsync(await Camera.Picture(page));
+        await page.Locator(".taken").WaitForAsync();
+        await page.Locator("#shows").FillAsync(shows);
+    }
+
     public async Task SeesVerdict(string headline) =>
         await Assertions.Expect(Verdict.Locator("strong")).ToHaveTextAsync(headline);
 

@@ -19,8 +19,13 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise.</summary>
-    public async Task<BrowserDevice> Device(int width = 390, int height = 844, ColorScheme scheme = ColorScheme.Light)
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M).</summary>
+    public async Task<BrowserDevice> Device(
+        int width = 390,
+        int height = 844,
+        ColorScheme scheme = ColorScheme.Light,
+        string? camera = null
+    )
     {
         var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
         // service worker and offline need a persistent context
@@ -29,7 +34,20 @@ public sealed class Chromium : IAsyncLifetime
             new()
             {
                 ExecutablePath = Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") ?? "/usr/bin/chromium",
-                Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-dev-shm-usage",
+                    .. camera is null
+                        ? []
+                        : new[]
+                        {
+                            "--use-fake-ui-for-media-stream",
+                            "--use-fake-device-for-media-stream",
+                            $"--use-file-for-fake-video-capture={camera}",
+                        },
+                ],
                 ViewportSize = new() { Width = width, Height = height },
                 ColorScheme = scheme,
                 HasTouch = true,

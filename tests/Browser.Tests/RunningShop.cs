@@ -12,11 +12,19 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     private readonly int port = FreePort();
     private Process? server;
 
+    /// <summary>Its data folder.</summary>
+    public string Data => data;
+
     public string Address => $"http://localhost:{port}/";
 
-    public static async Task<RunningShop> Start(Published published)
+    /// <summary>Starts one.</summary>
+    /// <param name="published">The program.</param>
+    /// <param name="without">Key of a figure that the shop's sheet does not have, or null.</param>
+    public static async Task<RunningShop> Start(Published published, string? without = null)
     {
         var shop = new RunningShop(published.Folder);
+        if (without is not null)
+            shop.FillWithout(without);
         await shop.Start();
         return shop;
     }
@@ -76,10 +84,56 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         ];
     }
 
+    /// <summary>Takes a list of machines into the shop's register.</summary>
+    public async Task Import(byte[] list)
+    {
+        var file = Path.Combine(data, "list.csv");
+        await File.WriteAllBytesAsync(file, list);
+        using var import = Process.Start(
+            new ProcessStartInfo("dotnet")
+            {
+                ArgumentList = { Path.Combine(program, "witnessmark.dll"), "machines", "import", file, "--data", data },
+                RedirectStandardOutput = true,
+            }
+        )!;
+        await import.WaitForExitAsync();
+        Assert.Equal(0, import.ExitCode);
+    }
+
+    /// <summary>Writes visits of the shop's first machine, as another device would have sent them.</summary>
+    public async Task Visits(int count)
+    {
+        using var http = new HttpClient();
+        foreach (var batch in PastVisits.Batches(count))
+        {
+            using var body = new StringContent(batch, System.Text.Encoding.UTF8, "application/json");
+            using var answer = await http.PostAsync($"{Address}api/entries", body);
+            answer.EnsureSuccessStatusCode();
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         await Stop();
         Directory.Delete(data, recursive: true);
+    }
+
+    private void FillWithout(string figure)
+    {
+        Copy("book", "book");
+        Copy(Path.Combine("demo", "sheets"), "sheets");
+        File.Copy(Path.Combine(program, "demo", "shop.toml"), Path.Combine(data, "shop.toml"));
+        var sheet = Path.Combine(data, "sheets", "fell-640.toml");
+        var text = File.ReadAllText(sheet);
+        Assert.Contains($"[figures.\"{figure}\"]", text);
+        File.WriteAllText(sheet, text.Replace($"[figures.\"{figure}\"]", "[figures.\"own.number\"]"));
+    }
+
+    private void Copy(string from, string to)
+    {
+        Directory.CreateDirectory(Path.Combine(data, to));
+        foreach (var file in Directory.GetFiles(Path.Combine(program, from), "*.toml"))
+            File.Copy(file, Path.Combine(data, to, Path.GetFileName(file)));
     }
 
     private async Task<bool> Answers(HttpClient http)

@@ -19,11 +19,21 @@ public static class Screens
         ("sheet", hand => hand.Open("figures/fell-640")),
         ("figure", hand => hand.Open("figures/fell-640/chain.slack")),
         ("figure-change", hand => Then(hand, h => h.Page.Locator("#change").ClickAsync())),
+        ("shelf", hand => hand.Open("shelf")),
+        ("shelf-item", ShelfItem),
         ("handbook", hand => hand.Open("handbook")),
         ("calculation", hand => hand.Open("handbook/chain-adjustment")),
         ("identity", hand => hand.Point("identity")),
         ("tyre-dates", hand => hand.Point("tyre-dates")),
         ("front-pads", hand => hand.Point("front-pads")),
+        ("no-figure", hand => hand.Point("rear-pads")),
+        ("figure-whose", hand => hand.Page.Locator("#give-figure").ClickAsync()),
+        ("figure-habit", hand => hand.Page.Locator("#from-habit").ClickAsync()),
+        ("figure-manual", FigureManual),
+        ("figure-given", FigureGiven),
+        ("photograph", hand => hand.Tap("Photograph")),
+        ("photograph-taken", hand => hand.Photographs("the page of the manual")),
+        ("photograph-kept", hand => hand.Save()),
         ("coolant-level", hand => hand.Point("coolant-level")),
         ("chain-unread", hand => hand.Point("chain-slack")),
         ("chain-outside", ChainOutside),
@@ -34,13 +44,19 @@ public static class Screens
         ("chain-round", ChainRound),
         ("chain-round-read", ChainRoundRead),
         ("axle-sides", AxleSides),
+        ("vouch", hand => hand.Tap("Vouch for this figure")),
         ("axle-nut", hand => hand.Point("axle-nut")),
         ("axle-tightened", AxleTightened),
+        ("drain-plug", hand => hand.Point("drain-plug")),
         ("doubt", Doubt),
         ("leaks-seen", hand => hand.Point("leaks")),
         ("oil-first-fill", hand => hand.Point("oil-first-fill")),
         ("note", Note),
         ("job", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
+        ("plan", PlanWithOrder),
+        ("plan-drop", PlanDrop),
+        ("plan-add", PlanAdd),
+        ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
     ];
 
@@ -71,10 +87,63 @@ public static class Screens
         await hand.Tap("Start the timer, 10 min");
     }
 
+    private static async Task PlanWithOrder(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Sees("All steps with their times");
+    }
+
+    private static async Task PlanDrop(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Tap("Drop: Front brake pads, lining");
+        await hand.Page.Locator("#drop-why").ScrollIntoViewIfNeededAsync();
+    }
+
+    private static async Task PlanAdd(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
+        await hand.Tap("Add a point");
+        await hand.Page.Locator("#add-find").FillAsync("disc");
+    }
+
+    private static async Task ArrivalPlan(BenchHand hand)
+    {
+        await hand.Open("arrival");
+        await hand.Page.Locator("fieldset .choice").First.ClickAsync();
+        await hand.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
+        await hand.Page.GetByText("Add a point").ScrollIntoViewIfNeededAsync();
+    }
+
     private static async Task FiguresFound(BenchHand hand)
     {
         await hand.Page.Locator("#find").FillAsync("slack");
         await hand.Sees("13 – 32 mm");
+    }
+
+    private static async Task ShelfItem(BenchHand hand)
+    {
+        await hand.Open("shelf/oil-10w-40");
+        await hand.Tap("It came");
+        await hand.Tap("1 L");
+    }
+
+    private static async Task FigureManual(BenchHand hand)
+    {
+        await hand.Tap("Back");
+        await hand.Page.Locator("#from-manual").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Tap("Another one");
+    }
+
+    private static async Task FigureGiven(BenchHand hand)
+    {
+        await hand.Page.Locator("#title").FillAsync("Fell 640 workshop manual");
+        await hand.Page.Locator("#edition").FillAsync("1, 2024");
+        await hand.Page.Locator("#place").FillAsync("p. 72");
+        await hand.Type("1.5");
+        await hand.Save();
+        await hand.Sees("≥ 1.5 mm");
     }
 
     private static async Task ChainOutside(BenchHand hand)

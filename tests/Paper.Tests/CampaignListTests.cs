@@ -36,6 +36,27 @@ public class CampaignListTests
     }
 
     [Fact]
+    public void One_that_it_leaves_with_is_said_with_name_and_reason_and_stays_open()
+    {
+        var left = new CampaignLeft(FullJob.Chain()[0], "26x 011", "goes on a trailer");
+        var state = Job([Brake]) with { CampaignsLeft = [left] };
+        Assert.Equal(
+            [
+                ("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true),
+                ("It leaves with 26x 011 open, decided by Ines Marlow: goes on a trailer", true),
+            ],
+            CampaignList.Of(state)
+        );
+        Assert.Contains(BeforeYouRide.Of(state), s => s.StartsWith("Do not ride it until") && s.Contains("26X-011"));
+        // done after all: nothing is open that it could leave with
+        state = Job([Brake], Settled("26X-011", CampaignOutcome.Done, null)) with
+        {
+            CampaignsLeft = [left],
+        };
+        Assert.Equal(["Done: 26X-011 (Ines Marlow)"], CampaignList.Of(state).Select(l => l.Line));
+    }
+
+    [Fact]
     public void Not_looked_up_is_not_none()
     {
         Assert.Empty(CampaignList.Of(Job(null)));

@@ -50,6 +50,29 @@ public sealed class HandoverSheetTests
     }
 
     [Fact]
+    public void A_safety_point_that_was_dropped_stands_on_it_with_reason_and_lead_and_a_caution()
+    {
+        var pads = FullJob.Released.Points.First(p => p.Point.Safety).Point;
+        var keys = FullJob.Released.Points.First(p => !p.Point.Safety).Point;
+        var entry = FullJob.Chain()[0];
+        var text = Text(
+            Print(
+                FullJob.Released with
+                {
+                    Dropped =
+                    [
+                        new(pads, entry, "new last week", "Ines Tallow"),
+                        new(keys, entry, "only one exists", null),
+                    ],
+                }
+            )
+        );
+        Assert.Contains(Bare($"{pads.Title}: new last week ({entry.By}; Ines Tallow stands for it)"), text);
+        Assert.Contains(Bare($"{pads.Title} was not looked at in this visit, by decision of Ines Tallow"), text);
+        Assert.DoesNotContain(Bare("only one exists"), text);
+    }
+
+    [Fact]
     public void A_figure_that_is_not_the_makers_says_so()
     {
         var text = Text(Print(FullJob.Released));

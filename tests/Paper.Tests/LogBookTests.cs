@@ -62,7 +62,7 @@ public sealed class LogBookTests
     [InlineData("hello")]
     [InlineData("[]")]
     [InlineData("{}")]
-    [InlineData("{\"format\":\"witnessmark log book\",\"version\":2}")]
+    [InlineData("{\"format\":\"witnessmark log book\",\"version\":3}")]
     public void Another_file_is_unreadable(string text) =>
         Assert.Equal(LogBookWord.Unreadable, LogBookFile.Verify(text).Word);
 

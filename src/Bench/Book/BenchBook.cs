@@ -10,7 +10,12 @@ public sealed record BenchBook(
     IReadOnlyDictionary<string, IReadOnlyList<PlannedPoint>> Purposes,
     IReadOnlyDictionary<string, ReachState> Reach,
     IReadOnlyDictionary<string, FigureKey> FigureKeys
-);
+)
+{
+    /// <summary>Common practice, by figure key, to be looked at where a sheet has no figure. Nothing here judges by itself.</summary>
+    public IReadOnlyDictionary<string, CommonPractice> CommonPractice { get; init; } =
+        new Dictionary<string, CommonPractice>();
+}
 
 /// <summary>A point in a plan with the reason why it is there.</summary>
 public sealed record PlannedPoint(string Point, string Why);

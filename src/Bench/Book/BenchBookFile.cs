@@ -22,7 +22,7 @@ public sealed record Overridden(string What, Place By, Place Was);
 
 /// <summary>
 /// Reads <c>book/REGION.toml</c>: points under <c>[points.NAME]</c>, plans under <c>[purposes.NAME]</c>, one line
-/// <c>point = "why"</c> each, in bench order; states under <c>[reach.NAME]</c>, figures under <c>[figure-keys]</c>. Files come
+/// <c>point = "why"</c> each, in bench order; states under <c>[reach.NAME]</c>, figures under <c>[figure-keys]</c>, common practice under <c>[common-practice]</c>. Files come
 /// in layers: within one layer each name stands once, and a later layer overrides an earlier one name by name.
 /// </summary>
 internal sealed class BenchBookFile
@@ -31,6 +31,7 @@ internal sealed class BenchBookFile
     private readonly Layered<PurposeRead> purposes = new("purpose");
     private readonly Layered<ReachRead> reach = new("reach");
     private readonly Layered<FigureKeyRead> figureKeys = new("figure key");
+    private readonly Layered<CommonPracticeRead> commonPractice = new("common practice for");
 
     /// <summary>Points of all files read so far, by id.</summary>
     public IReadOnlyDictionary<string, PointRead> Points => points.All;
@@ -44,9 +45,18 @@ internal sealed class BenchBookFile
     /// <summary>Figure keys of all files read so far.</summary>
     public IReadOnlyDictionary<string, FigureKeyRead> FigureKeys => figureKeys.All;
 
+    /// <summary>CommonPractice of all files read so far, by figure key.</summary>
+    public IReadOnlyDictionary<string, CommonPracticeRead> CommonPractice => commonPractice.All;
+
     /// <summary>What a later layer says otherwise, in the order it was met.</summary>
     public IReadOnlyList<Overridden> Overridden =>
-        [.. points.Overridden, .. purposes.Overridden, .. reach.Overridden, .. figureKeys.Overridden];
+        [
+            .. points.Overridden,
+            .. purposes.Overridden,
+            .. reach.Overridden,
+            .. figureKeys.Overridden,
+            .. commonPractice.Overridden,
+        ];
 
     /// <summary>The book.</summary>
     public BenchBook Book =>
@@ -55,7 +65,12 @@ internal sealed class BenchBookFile
             purposes.All.ToDictionary(p => p.Key, p => p.Value.Plan),
             reach.All.ToDictionary(r => r.Key, r => r.Value.Reach),
             figureKeys.All.ToDictionary(k => k.Key, k => k.Value.Key)
-        );
+        )
+        {
+            CommonPractice = commonPractice
+                .All.Where(p => p.Value.Habit is not null)
+                .ToDictionary(p => p.Key, p => p.Value.Habit!),
+        };
 
     /// <summary>Takes one file in.</summary>
     /// <param name="file">The file.</param>
@@ -74,6 +89,8 @@ internal sealed class BenchBookFile
             reach.Add(name, new(ReachTable.Read(name, table), table), table, layer);
         foreach (var (key, table) in file.Root.Tables("figure-keys"))
             figureKeys.Add(key, new(FigureKeyTable.Read(key, table), table), table, layer);
+        foreach (var (key, table) in file.Root.Tables("common-practice"))
+            commonPractice.Add(key, CommonPracticeTable.Read(key, table), table, layer);
         file.Root.NoOtherKeys();
     }
 

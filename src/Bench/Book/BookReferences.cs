@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.Book;
@@ -20,6 +21,8 @@ internal static class BookReferences
             Unknown(reach.Table, reach.Table.At("never-with", other), "reach", other, book.Reach.Keys);
         foreach (var purpose in book.Purposes.Values)
             Purpose(purpose, book);
+        foreach (var (key, habit) in book.CommonPractice)
+            Proposed(key, habit, book);
         Cycles.Check(book);
     }
 
@@ -94,6 +97,24 @@ internal static class BookReferences
                 );
             done.Add(id);
         }
+    }
+
+    private static void Proposed(string key, CommonPracticeRead habit, BenchBookFile book)
+    {
+        if (!book.FigureKeys.TryGetValue(key, out var known))
+            Unknown(habit.Table, habit.Table.Place, "figure key", key, book.FigureKeys.Keys);
+        else if (habit.Habit?.Figure is { } figure && figure.Unit.Dimension != known.Key.Unit.Dimension)
+            habit.Table.Mistakes.Add(
+                habit.Table.Place,
+                $"common practice for \"{key}\" is in {figure.Unit}, the figure key in {known.Key.Unit}",
+                "a unit of that kind"
+            );
+        else if (habit.Habit?.Figure is { Kind: FigureKind.Torque or FigureKind.Amount } other)
+            habit.Table.Mistakes.Add(
+                habit.Table.Place,
+                $"common practice for \"{key}\" is {other.Short}",
+                "range, min, max or target: nobody's habit tightens a bolt or fills an engine"
+            );
     }
 
     private static void Unknown(TomlTable table, Place at, string what, string name, IEnumerable<string> known) =>

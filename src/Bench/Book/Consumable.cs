@@ -8,7 +8,8 @@ namespace Witnessmark.Bench.Book;
 /// <param name="What"><c>crush washer, new</c>.</param>
 /// <param name="Amount">How much: a count such as <c>2</c> or a quantity such as <c>0.1 L</c>; null: as it comes.</param>
 /// <param name="Figure">Key of the figure that says how much, or null.</param>
-public sealed record Consumable(string What, string? Amount = null, string? Figure = null);
+/// <param name="Times">How often that much: 2 for two fork legs when the figure is for one.</param>
+public sealed record Consumable(string What, string? Amount = null, string? Figure = null, int Times = 1);
 
 /// <summary>Reads <c>consumables = ["rag", { what = "crush washer, new", amount = "1" }]</c>.</summary>
 internal static class ConsumableList
@@ -42,9 +43,14 @@ internal static class ConsumableList
             mistakes.Add(item.Place, item.InWords, Right);
             return null;
         }
-        var consumable = new Consumable(table.Text("what"), Amount(table), table.TextOrNothing("figure"));
+        var consumable = new Consumable(table.Text("what"), Amount(table), table.TextOrNothing("figure"))
+        {
+            Times = table.WholeOrNothing("times", 1, 100) ?? 1,
+        };
         if (consumable is { Amount: not null, Figure: not null })
             table.Mistakes.Add(table.KeyAt("figure"), "\"figure\" beside \"amount\"", "one of the two");
+        if (consumable is { Amount: null, Figure: null } && table.Has("times"))
+            table.Mistakes.Add(table.KeyAt("times"), "\"times\" of nothing", "\"amount\" or \"figure\" beside it");
         table.NoOtherKeys();
         return consumable;
     }

@@ -20,7 +20,7 @@ internal static class PointTable
             ReadingTable.Read(table.Table("reading")),
             table.TextOrNothing("judged-by"),
             correction,
-            BenchTime.Read(table, "hands", needed: true),
+            BenchTime.ReadHands(table, "hands"),
             BenchTime.Read(table, "waits", needed: false),
             table.Texts("again-after"),
             table.TextOrNothing("caution"),
@@ -54,16 +54,17 @@ internal static class PointTable
         return name;
     }
 
-    /// <summary>A name that is nearly one of the handbook's is a slip; any other may be a calculation of a later handbook.</summary>
     private static string? Calculation(TomlTable table)
     {
         var name = table.TextOrNothing("calculation");
-        if (
-            name is { Length: > 0 }
-            && Calculations.Named(name) is null
-            && Nearest.To(name, Calculations.All.Select(c => c.Name)) is { } near
-        )
-            table.Wrong("calculation", $"the handbook has no calculation \"{name}\"", $"\"{near}\"");
+        if (name is { Length: > 0 } && Calculations.Named(name) is null)
+            table.Wrong(
+                "calculation",
+                $"the handbook has no calculation \"{name}\"",
+                Nearest.To(name, Calculations.All.Select(c => c.Name)) is { } near
+                    ? $"\"{near}\""
+                    : "a name that \"witnessmark calc list\" shows"
+            );
         return name;
     }
 }

@@ -40,6 +40,3 @@ public sealed record FigureSheet(
 
 /// <summary>A document that figures are taken from.</summary>
 public sealed record SheetDocument(string Title, string Edition);
-
-/// <summary>One line of the maker's schedule.</summary>
-public sealed record ScheduledWork(string Point, string Every, Origin Origin);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Witnessmark.Bench.Toml;
-using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Figures;
 
@@ -42,7 +41,7 @@ internal static class FigureSheetFile
             Figures(figures, documents.Keys),
             MachineFacts.ReadGeometry(root.TableOrNothing("geometry")),
             MachineFacts.ReadFacts(root.TableOrNothing("facts")),
-            [.. root.TableList("schedule").Select(t => Scheduled(t, documents.Keys))],
+            ScheduleTable.Read(root.TableList("schedule"), documents.Keys),
             [.. root.TableList("changes").Select(t => SheetChange.Read(t, revision))]
         );
         head.NoOtherKeys();
@@ -100,18 +99,4 @@ internal static class FigureSheetFile
                 figures[name] = figure;
         return figures;
     }
-
-    private static ScheduledWork Scheduled(TomlTable table, IReadOnlyCollection<string> documents)
-    {
-        var work = new ScheduledWork(table.Text("point"), table.Text("every"), OriginText.Read(table, documents));
-        foreach (var part in work.Every.Split(" or ", StringSplitOptions.TrimEntries))
-            if (work.Every.Length > 0 && !IsInterval(part))
-                table.Wrong("every", $"\"{part}\"", "a distance or months, or both: \"10000 km or 12 months\"");
-        table.NoOtherKeys();
-        return work;
-    }
-
-    private static bool IsInterval(string part) =>
-        Written.Read(part, out var written) is null
-        && written is { Value: > 0, Unit.Dimension: Dimension.Length or Dimension.CalendarMonths };
 }

@@ -12,7 +12,16 @@ public static class JobFile
     public const string Device = "job-file";
 
     /// <summary>The entries of the job; what is wrong with the file goes to the mistakes, all of it at once.</summary>
-    public static IReadOnlyList<Entry> Entries(TomlTable root, JobHeader header, Workbench bench)
+    /// <param name="root">The file.</param>
+    /// <param name="header">Its head.</param>
+    /// <param name="bench">The workbench.</param>
+    /// <param name="pictures">The bytes of a photograph by its path from the job file; null when there is none.</param>
+    public static IReadOnlyList<Entry> Entries(
+        TomlTable root,
+        JobHeader header,
+        Workbench bench,
+        Func<string, byte[]?> pictures
+    )
     {
         var job = root.Table("job");
         var machine = bench.Workshop.Machines.GetValueOrDefault(header.Machine);
@@ -38,20 +47,22 @@ public static class JobFile
         var plan = bench.Plan(header.Purpose, sheet, machine);
         drafts.Add(
             EntryKind.Arrival,
-            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, header.Purpose, plan, header.Promised)
+            EntryBody.Arrival(
+                machine.Id,
+                sheet.Id,
+                sheet.Revision,
+                header.Purpose,
+                plan,
+                header.Promised,
+                known: machine
+            )
         );
         if (header.PromisedAt is { } promised)
             drafts.Add(EntryKind.Promise, EntryBody.Promise(promised));
+        List<Book.Point> points = [.. plan.Select(p => bench.Book.Points[p.Point])];
+        var given = new GivenSteps(bench, sheet, drafts, pictures);
         foreach (var step in root.TableList("steps"))
-            JobStep.Read(
-                step,
-                [.. plan.Select(p => bench.Book.Points[p.Point])],
-                bench,
-                machine,
-                sheet,
-                header.Day,
-                drafts
-            );
+            JobStep.Read(step, points, bench, machine, sheet, given, header.Day, drafts);
         root.NoOtherKeys();
         return drafts.Sealed;
     }

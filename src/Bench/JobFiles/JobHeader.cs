@@ -1,4 +1,6 @@
+using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.JobFiles;
 
@@ -13,6 +15,8 @@ namespace Witnessmark.Bench.JobFiles;
 /// <param name="Technician">Who worked.</param>
 /// <param name="Day">When.</param>
 /// <param name="Promised">When the machine is to be collected, or null.</param>
+/// <param name="Kilometres">What the odometer showed on arrival, or null.</param>
+/// <param name="Earlier">Paths of the job files of earlier visits, from the job file.</param>
 public sealed record JobHeader(
     string Shop,
     string Sheets,
@@ -23,7 +27,9 @@ public sealed record JobHeader(
     string Purpose,
     string Technician,
     DateOnly Day,
-    string? Promised
+    string? Promised,
+    double? Kilometres,
+    IReadOnlyList<string> Earlier
 )
 {
     /// <summary>When it is promised by the shop's clock, or null.</summary>
@@ -42,7 +48,9 @@ public sealed record JobHeader(
             "",
             "",
             default,
-            null
+            null,
+            null,
+            []
         );
         files.NoOtherKeys();
         return header;
@@ -63,14 +71,29 @@ public sealed record JobHeader(
             job.Text("purpose"),
             job.Text("technician"),
             job.DayOrNothing("day") ?? Missing(job),
-            job.TextOrNothing("promised")
+            job.TextOrNothing("promised"),
+            Distance(job),
+            files.Texts("earlier")
         )
         {
             PromisedAt = job.MomentOrNothing("promised-at"),
         };
+        if (
+            header.Promised is { } promised
+            && Promise.Read(promised, header.Day)?.IsPast(header.Day.ToDateTime(default)) == true
+        )
+            job.Wrong("promised", $"\"{promised}\" lies before the day of the job", "the day of the job or later");
         files.NoOtherKeys();
         job.NoOtherKeys();
         return header;
+    }
+
+    private static double? Distance(TomlTable job)
+    {
+        var distance = job.QuantityOrNothing("distance", Dimension.Length);
+        if (distance is { Value: < 0 })
+            job.Wrong("distance", $"\"{distance}\"", "zero or more");
+        return distance?.In(UnitTable.Named("km")).Value;
     }
 
     private static DateOnly Missing(TomlTable job)

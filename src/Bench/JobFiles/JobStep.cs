@@ -10,7 +10,7 @@ using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.JobFiles;
 
-/// <summary>One step of a job file: what was read, corrected, marked, left or noted at one point, a campaign that is settled, or the release.</summary>
+/// <summary>One step of a job file: what was given, read, corrected, vouched for, marked, left, photographed or noted at one point, a campaign that is settled, or the release.</summary>
 internal sealed class JobStep
 {
     private static readonly Dictionary<string, CampaignOutcome> Outcomes = new()
@@ -34,23 +34,28 @@ internal sealed class JobStep
 
     public static void Read(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
         FigureSheet sheet,
+        GivenSteps given,
         DateOnly day,
         Drafts drafts
     )
     {
         if (table.TextOrNothing("release") is { } name)
             drafts.Add(EntryKind.Release, EntryBody.Release(name));
+        else if (table.TextOrNothing("campaign") is { } left && table.Has("leave"))
+            drafts.Add(EntryKind.CampaignLeft, EntryBody.CampaignLeft(left, table.Text("leave")));
         else if (table.TextOrNothing("campaign") is { } number)
             drafts.Add(
                 EntryKind.Campaign,
                 EntryBody.Campaign(number, table.OneOf("outcome", Outcomes), table.TextOrNothing("why"))
             );
+        else if (table.Has("photograph") && !table.Has("point"))
+            given.TakePhotograph(table, null);
         else if (table.Has("point") || !table.Has("note"))
-            AtPoint(table, plan, bench, machine, sheet, day, drafts);
+            AtPoint(table, plan, bench, machine, sheet, given, day, drafts);
         else if (table.TextOrNothing("note") is { } words)
             drafts.Add(EntryKind.Note, EntryBody.Note(null, words));
         table.NoOtherKeys();
@@ -58,31 +63,45 @@ internal sealed class JobStep
 
     private static void AtPoint(
         TomlTable table,
-        IReadOnlyList<Point> plan,
+        List<Point> plan,
         Workbench bench,
         Machine machine,
         FigureSheet sheet,
+        GivenSteps given,
         DateOnly day,
         Drafts drafts
     )
     {
         var id = table.Text("point");
+        if (table.TextOrNothing("add") is { } added)
+            PlanStep.Add(table, id, added, plan, bench, machine, sheet, drafts);
         var point = plan.FirstOrDefault(p => p.Id == id);
         if (point is null && id.Length > 0)
             table.Wrong("point", $"\"{id}\" is no point of this job", Nearest.InWords(id, [.. plan.Select(p => p.Id)]));
         // an unknown point's other keys are still read, so that they are not called unknown as well
         var step = new JobStep(table, point ?? plan[0], bench, drafts);
-        step.Reading(machine, sheet, day, known: point is not null);
+        if (point is null)
+            table.LetStand(GivenSteps.Keys);
+        else
+            given.TakeFigure(table, point);
+        step.Reading(machine, given, day, known: point is not null);
         step.Correction();
+        if (point is not null)
+        {
+            given.TakeVouch(table, point);
+            given.TakePhotograph(table, point);
+        }
         if (table.TruthOrNothing("mark") == true)
             drafts.Add(EntryKind.Mark, EntryBody.Mark(id));
+        if (table.TextOrNothing("drop") is { } dropped && point is not null)
+            PlanStep.Drop(table, point, dropped, bench.Workshop, drafts);
         if (table.TextOrNothing("leave") is { } why)
             drafts.Add(EntryKind.Left, EntryBody.Left(id, why));
         if (table.TextOrNothing("note") is { } note)
             drafts.Add(EntryKind.Note, EntryBody.Note(id, note));
     }
 
-    private void Reading(Machine machine, FigureSheet sheet, DateOnly day, bool known)
+    private void Reading(Machine machine, GivenSteps given, DateOnly day, bool known)
     {
         var (raw, places, key) = Raw();
         var with = table.TextOrNothing("with") ?? point.Reading.Instrument;
@@ -96,8 +115,7 @@ internal sealed class JobStep
                 $"there is no instrument \"{with}\" in the shop",
                 Nearest.InWords(with, [.. bench.Workshop.Instruments.Keys])
             );
-        var figure = point.JudgedBy is { } judgedBy ? sheet.Figures.GetValueOrDefault(judgedBy) : null;
-        var (opinion, why) = Judge.Reading(new(point, figure, machine, raw, places, instrument, day));
+        var (opinion, why) = Judge.Reading(new(point, given.Judging(point), machine, raw, places, instrument, day));
         if (opinion is null)
             table.Wrong(key, why!, point.Reading.Words);
         else if (!sure && Doubt(raw) is { } doubt)

@@ -32,6 +32,7 @@ internal static class AcrossFiles
         foreach (var machine in shops.SelectMany(s => s.Workshop.Machines.Values, (shop, machine) => (shop, machine)))
             MachineSheet(machine.shop, machine.machine, sheets);
         MachinesOfPoints.Check(book, sheets, shops);
+        NamesOfWorkshop.Check(book, sheets, shops);
         FiguresOfPoints.Check(book, sheets, mistakes);
     }
 

@@ -42,6 +42,16 @@ internal readonly struct Body(JsonElement element)
 
     public IReadOnlyList<string> TextsOrNone(string name) => Find(name) is null ? [] : Texts(name);
 
+    public Body Inside(string name) =>
+        Find(name) is { ValueKind: JsonValueKind.Object } found ? new(found) : throw Missing(name, "an object");
+
+    /// <summary>All its keys, each with a text.</summary>
+    public IReadOnlyDictionary<string, string> TextsByName()
+    {
+        var body = this;
+        return element.EnumerateObject().ToDictionary(p => p.Name, p => body.Text(p.Name), StringComparer.Ordinal);
+    }
+
     public IEnumerable<Body> Objects(string name) =>
         Find(name) is { ValueKind: JsonValueKind.Array } found
             ? [.. found.EnumerateArray().Select(e => new Body(e))]
@@ -52,6 +62,11 @@ internal readonly struct Body(JsonElement element)
             ? moment
             : throw new NotUnderstood($"{name}: \"{text}\" is no moment such as 2026-11-27T16:00");
 
+    public Body? ObjectOrNone(string name) =>
+        Find(name) is not { } found ? null
+        : found.ValueKind == JsonValueKind.Object ? new Body(found)
+        : throw Missing(name, "an object");
+
     /// <summary>Decimal text, as everything that was typed.</summary>
     public double? NumberOrNone(string name) =>
         TextOrNone(name) is not { } text ? null
@@ -60,10 +75,14 @@ internal readonly struct Body(JsonElement element)
             ? number
         : throw new NotUnderstood($"{name}: \"{text}\" is not a number");
 
-    public double? LitresOrNone(string name) =>
+    public double? LitresOrNone(string name) => QuantityOrNone(name, "L");
+
+    public double? KilometresOrNone(string name) => QuantityOrNone(name, "km");
+
+    private double? QuantityOrNone(string name, string unit) =>
         TextOrNone(name) is not { } text
             ? null
-            : RawValue.In(text, UnitTable.Named("L"), out var why) ?? throw new NotUnderstood($"{name}: {why}");
+            : RawValue.In(text, UnitTable.Named(unit), out var why) ?? throw new NotUnderstood($"{name}: {why}");
 
     private JsonElement? Find(string name) =>
         element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var found) ? found : null;

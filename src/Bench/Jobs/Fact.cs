@@ -1,5 +1,8 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Visits;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -20,7 +23,9 @@ public sealed record ArrivalFact(
     string Purpose,
     IReadOnlyList<(string Point, string Why)> Points,
     string? Promised,
-    IReadOnlyList<FoundCampaign>? Campaigns
+    IReadOnlyList<FoundCampaign>? Campaigns,
+    Machine? Known,
+    bool Vouching
 ) : Fact(Entry);
 
 /// <summary>Something was read.</summary>
@@ -50,6 +55,15 @@ public sealed record StrikeFact(Entry Entry, string Why) : Fact(Entry);
 /// <summary>A campaign was settled.</summary>
 public sealed record CampaignFact(Entry Entry, string Number, CampaignOutcome Outcome, string? Why) : Fact(Entry);
 
+/// <summary>A "do not ride" campaign is left open by decision.</summary>
+public sealed record CampaignLeftFact(Entry Entry, string Number, string Why) : Fact(Entry);
+
+/// <summary>A point was taken into the plan.</summary>
+public sealed record PlannedFact(Entry Entry, string Why) : Fact(Entry);
+
+/// <summary>A point was taken out of the plan.</summary>
+public sealed record DroppedFact(Entry Entry, string Why, string? Lead) : Fact(Entry);
+
 /// <summary>The job was signed.</summary>
 public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
 
@@ -66,6 +80,22 @@ public static class Facts
         catch (NotUnderstood notUnderstood)
         {
             return (null, notUnderstood.Message);
+        }
+    }
+
+    /// <summary>What an arrival says of its job as a whole, without its points; null when it is not understood.</summary>
+    internal static ArrivalHead? Head(Entry arrival)
+    {
+        try
+        {
+            var body = new Body(arrival.Body);
+            var (machine, sheet) = (body.Text("machine"), body.Text("sheet"));
+            var known = body.Has(KnownMachine.Key) ? Known(machine, sheet, body.Inside(KnownMachine.Key)) : null;
+            return new(machine, sheet, body.Whole("revision"), body.Text("purpose"), known);
+        }
+        catch (NotUnderstood)
+        {
+            return null;
         }
     }
 
@@ -94,6 +124,15 @@ public static class Facts
                 Outcome(body.Text("outcome")),
                 body.TextOrNone("why")
             ),
+            EntryKind.CampaignLeft => new CampaignLeftFact(entry, body.Text("number"), body.Text("why")),
+            EntryKind.Figure => GivenFacts.Figure(entry, body),
+            EntryKind.Vouch => GivenFacts.Vouch(entry, body),
+            EntryKind.Photograph => GivenFacts.Photograph(entry, body),
+            EntryKind.Planned => new PlannedFact(entry, body.Text("why")) { Point = body.Text("point") },
+            EntryKind.Dropped => new DroppedFact(entry, body.Text("why"), body.TextOrNone("lead"))
+            {
+                Point = body.Text("point"),
+            },
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             EntryKind.Promise => new PromiseFact(entry, body.Moment("at")),
             EntryKind.Parts => new PartsFact(entry, body.Moment("arrive"), body.TextOrNone("what")),
@@ -110,7 +149,26 @@ public static class Facts
             body.Text("purpose"),
             [.. body.Objects("points").Select(p => (p.Text("point"), p.Text("why")))],
             body.TextOrNone("promised"),
-            body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null
+            body.Has("campaigns") ? [.. body.Objects("campaigns").Select(Found)] : null,
+            body.Has(KnownMachine.Key)
+                ? Known(body.Text("machine"), body.Text("sheet"), body.Inside(KnownMachine.Key))
+                : null,
+            body.Has("vouching") && body.Truth("vouching")
+        );
+
+    private static Machine Known(string id, string sheet, Body body) =>
+        new(
+            id,
+            body.Text("name"),
+            body.TextOrNone("vin") ?? "",
+            body.Has("year") ? body.Whole("year") : null,
+            sheet,
+            body.KilometresOrNone("distance"),
+            KnownMachine.Day(body.TextOrNone("distanceOn")),
+            body.Has("facts") ? body.Inside("facts").TextsByName() : null,
+            body.TextOrNone("make"),
+            body.TextOrNone("frame"),
+            body.TextOrNone("plate")
         );
 
     private static FoundCampaign Found(Body body) =>

@@ -1,11 +1,40 @@
+using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Figures;
+
 namespace Witnessmark.Bench.Jobs;
 
 /// <summary>The one list of what keeps a job from leaving.</summary>
 internal static class Holds
 {
-    public static IReadOnlyList<Hold> Of(IReadOnlyList<PointState> points, IReadOnlyList<string> unknown) =>
+    /// <summary>What keeps a job that is worked on now.</summary>
+    public static IReadOnlyList<Hold> Of(
+        IReadOnlyList<PointState> points,
+        IReadOnlyList<string> unknown,
+        IReadOnlyList<FoundCampaign> doNotRide
+    ) => Of(points, unknown, doNotRide, p => Unproven(p) ?? Unvouched(p));
+
+    /// <summary>What kept a job before names were asked for: what was signed then stays signed.</summary>
+    public static IReadOnlyList<Hold> BeforeVouching(
+        IReadOnlyList<PointState> points,
+        IReadOnlyList<string> unknown,
+        IReadOnlyList<FoundCampaign> doNotRide
+    ) => Of(points, unknown, doNotRide, Unproven);
+
+    private static IReadOnlyList<Hold> Of(
+        IReadOnlyList<PointState> points,
+        IReadOnlyList<string> unknown,
+        IReadOnlyList<FoundCampaign> doNotRide,
+        Func<PointState, string?> missing
+    ) =>
         [
-            .. points.Select(Of).OfType<Hold>(),
+            .. doNotRide.Select(c => new Hold(
+                null,
+                Stripe.Outside,
+                $"Do not ride: campaign {c.Number} is open ({c.Component})."
+            )),
+            .. points
+                .Select(p => missing(p) is { } why ? new Hold(p.Point.Id, p.Stripe, $"{p.Point.Title}: {why}") : null)
+                .OfType<Hold>(),
             .. unknown.Select(id => new Hold(
                 null,
                 Stripe.Unread,
@@ -13,18 +42,29 @@ internal static class Holds
             )),
         ];
 
-    private static Hold? Of(PointState point) =>
-        Missing(point) is { } missing ? new(point.Point.Id, point.Stripe, $"{point.Point.Title}: {missing}") : null;
-
-    private static string? Missing(PointState point) =>
+    private static string? Unproven(PointState point) =>
         point.Stripe switch
         {
             Stripe.Marked or Stripe.MarkedClose or Stripe.Left => null,
             Stripe.Unread => "not read yet",
             Stripe.Inside or Stripe.Close => "read, not marked yet",
             _ when point.Current is null => $"read again. {string.Join(" ", point.AgainBecause)}",
+            _ when point.LacksFigure => WithoutFigure(point),
             _ => Lower(point.Current.Opinion.Headline),
         };
+
+    private static string? Unvouched(PointState point) =>
+        point is { NeedsVouching: true, Vouched: null }
+            ? $"judged by {Whose(point.Figure!.Origin)} figure, not the maker's: somebody has to vouch for it by name"
+            : null;
+
+    private static string Whose(Origin origin) =>
+        origin.Kind == OriginKind.Shop ? "the workshop's" : "a common-practice";
+
+    private static string WithoutFigure(PointState point) =>
+        point.Disputed.Count > 0
+            ? $"two devices gave its figure at the same time and differ ({string.Join(" / ", point.Disputed.Select(d => d.Figure.Short))}): give it once more"
+            : "read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
 
     private static string Lower(string headline) => char.ToLowerInvariant(headline[0]) + headline[1..];
 }

@@ -1,5 +1,6 @@
-using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
@@ -17,7 +18,7 @@ public static class JobFold
         List<(Entry, string)> notUnderstood = [];
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);
-        if (Opening(live, bench, notUnderstood) is not { } opening)
+        if (Opening(live, bench, notUnderstood) is not { } arrived)
             return new(
                 job,
                 null,
@@ -28,25 +29,40 @@ public static class JobFold
                 notUnderstood,
                 ordered
             );
+        var opening = PlanChanges.WithAdded(arrived, live, bench, notUnderstood);
+        opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
+        var dropped = PlanChanges.Dropped(opening, live, deeds, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
-        var holds = Holds.Of(points, opening.UnknownPoints);
-        var release = ReleaseFold.Of(facts, live, holds);
+        points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
+        var campaigns = CampaignFold.Of(live);
+        var doNotRide = campaigns.Holding(opening);
+        var holds = Holds.Of(points, opening.UnknownPoints, doNotRide);
+        var proven = opening.Vouching ? holds : Holds.BeforeVouching(points, opening.UnknownPoints, doNotRide);
+        var release = ReleaseFold.Of(facts, live, proven);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
-        return new(job, opening.Arrival, points, holds, release, [.. notes], notUnderstood, ordered)
+        return new(
+            job,
+            opening.Arrival,
+            points,
+            release is null ? holds : [],
+            release,
+            [.. notes],
+            notUnderstood,
+            ordered
+        )
         {
-            CampaignsDone = Settled(live),
             Day = JobDay.Of(live),
+            CampaignsDone = campaigns.Settled,
+            CampaignsLeft = campaigns.Left,
+            Dropped = dropped,
+            Photographs =
+            [
+                .. live.OfType<PhotographFact>()
+                    .Select(p => new Photograph(p.Entry, p.Point, p.Figure, p.Picture, p.Shows)),
+            ],
         };
     }
-
-    private static IReadOnlyList<CampaignSettled> Settled(IReadOnlyList<Fact> live) =>
-        [
-            .. live.OfType<CampaignFact>()
-                .GroupBy(f => NameKey.Of(f.Number))
-                .Select(same => same.Last())
-                .Select(f => new CampaignSettled(f.Entry, f.Number, f.Outcome, f.Why)),
-        ];
 
     private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, string)> notUnderstood)
     {

@@ -1,9 +1,11 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
@@ -28,8 +30,14 @@ public sealed record JobState(
     IReadOnlyList<Entry> Entries
 )
 {
+    /// <summary>Points that were taken out of the plan, in order.</summary>
+    public IReadOnlyList<DroppedPoint> Dropped { get; init; } = [];
+
     /// <summary>Campaigns that were settled on this job, each number once, as it was settled last.</summary>
     public IReadOnlyList<CampaignSettled> CampaignsDone { get; init; } = [];
+
+    /// <summary>"Do not ride" campaigns that somebody lets the machine leave with, each number once, as it was decided last.</summary>
+    public IReadOnlyList<CampaignLeft> CampaignsLeft { get; init; } = [];
 
     /// <summary>Campaigns that were found at arrival and are not settled; null when none were looked up then.</summary>
     public IReadOnlyList<FoundCampaign>? CampaignsOpen =>
@@ -37,6 +45,9 @@ public sealed record JobState(
 
     /// <summary>What was said last about when: promise, parts, place in the day plan.</summary>
     public JobDay Day { get; init; } = new(null, null, null);
+
+    /// <summary>What was photographed, in order.</summary>
+    public IReadOnlyList<Photograph> Photographs { get; init; } = [];
 
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
@@ -55,6 +66,12 @@ public sealed record Arrival(
 
 /// <summary>A campaign that was settled.</summary>
 public sealed record CampaignSettled(Entry Entry, string Number, CampaignOutcome Outcome, string? Why);
+
+/// <summary>A "do not ride" campaign that is left open by decision of the entry's writer.</summary>
+public sealed record CampaignLeft(Entry Entry, string Number, string Why);
+
+/// <summary>A point that was taken out of the plan, by whom and why, and the lead who stands for it where safety hangs on it.</summary>
+public sealed record DroppedPoint(Point Point, Entry Entry, string Why, string? Lead);
 
 /// <summary>One point of the job.</summary>
 /// <param name="Point">From the bench book.</param>
@@ -84,6 +101,21 @@ public sealed record PointState(
     IReadOnlyList<Note> Notes
 )
 {
+    /// <summary>The figure where it was given at the bench rather than by the sheet, or null.</summary>
+    public GivenFigure? Given { get; init; }
+
+    /// <summary>Figures that were given at the same time and differ: none of them judges.</summary>
+    public IReadOnlyList<GivenFigure> Disputed { get; init; } = [];
+
+    /// <summary>Who vouches for the figure that judges it, or null.</summary>
+    public Vouched? Vouched { get; init; }
+
+    /// <summary>Whether somebody has to vouch for its figure: a safety point that neither maker nor law nor standard judges.</summary>
+    public bool NeedsVouching => Vouching.IsNeeded(Point, Figure);
+
+    /// <summary>Whether a number is held against a figure here and there is none.</summary>
+    public bool LacksFigure => Figure is null && Point is { JudgedBy: not null, Reading.JudgedIn: not null };
+
     /// <summary>Whether a mark would be accepted now.</summary>
     public bool CanBeMarked =>
         Marked is null && Current is { Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close };

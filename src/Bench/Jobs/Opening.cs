@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
 
 namespace Witnessmark.Bench.Jobs;
@@ -12,9 +13,15 @@ internal sealed record Opening(
     IReadOnlyList<string> UnknownPoints
 )
 {
+    /// <summary>
+    /// Whether the arrival keeps what was known of the machine. Programs that did not do so knew no hold of campaigns either: what
+    /// they released stays released.
+    /// </summary>
+    public bool KeepsMachine { get; private init; }
+
     public static (Opening? Opening, string? Why) Of(ArrivalFact fact, Workbench bench)
     {
-        if (!bench.Workshop.Machines.TryGetValue(fact.Machine, out var machine))
+        if ((fact.Known ?? bench.Workshop.Machines.GetValueOrDefault(fact.Machine)) is not { } machine)
             return (null, $"the machine \"{fact.Machine}\" is not known here");
         if (bench.Sheet(fact.Sheet, fact.Revision) is not { } sheet)
             return (null, $"revision {fact.Revision} of the figure sheet \"{fact.Sheet}\" is not known here");
@@ -33,14 +40,30 @@ internal sealed record Opening(
                 arrival,
                 [.. known.Select(p => (bench.Book.Points[p.Point], p.Why))],
                 [.. fact.Points.Select(p => p.Point).Where(p => !bench.Book.Points.ContainsKey(p))]
-            ),
+            )
+            {
+                KeepsMachine = fact.Known is not null,
+                Vouching = fact.Vouching,
+            },
             null
         );
     }
 
+    /// <summary>Whether somebody vouches before the job can be signed: not so in jobs of an earlier program.</summary>
+    public bool Vouching { get; init; }
+
+    /// <summary>Figures that this job was given beside its sheet.</summary>
+    public GivenFigures Given { get; init; } = GivenFigures.None;
+
     /// <summary>The figure that judges a point on this machine, or null.</summary>
     public Figures.Figure? Figure(Point point) =>
-        point.JudgedBy is { } key ? Arrival.Sheet.Figures.GetValueOrDefault(key) : null;
+        point.JudgedBy is { } key
+            ? Arrival.Sheet.Figures.GetValueOrDefault(key) ?? Given.Standing.GetValueOrDefault(key)?.Figure
+            : null;
+
+    /// <summary>The figure that was given beside the sheet and judges a point, or null.</summary>
+    public GivenFigure? GivenAt(Point point) =>
+        point.JudgedBy is { } key ? Given.Standing.GetValueOrDefault(key) : null;
 
     /// <summary>The point of that id in this job, or null.</summary>
     public Point? Point(string id) => Points.FirstOrDefault(p => p.Point.Id == id).Point;

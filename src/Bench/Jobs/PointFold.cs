@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Judging;
@@ -7,7 +8,8 @@ namespace Witnessmark.Bench.Jobs;
 
 /// <summary>
 /// One point's state. A reading counts while it had seen all the work that moves the point; a mark stands while it had
-/// seen the reading that counts, and every other that does. What a device could not have seen is asked again.
+/// seen the reading that counts, every other that does, and its figure where the bench gave it. What a device could not have
+/// seen is asked again.
 /// </summary>
 internal static class PointFold
 {
@@ -27,7 +29,8 @@ internal static class PointFold
         var current = disagree ? null : fresh.LastOrDefault();
         var facts = live.Where(f => f.Point == point.Id).ToList();
         var left = point.Safety ? null : facts.OfType<LeftFact>().LastOrDefault(l => SawAll(l.Entry, readings, work));
-        var mark = Mark(facts, current, fresh, work);
+        var given = opening.GivenAt(point);
+        var mark = Mark(facts, current, fresh, work, given);
         var everMarked = facts.OfType<MarkFact>().Any();
         return new(
             point,
@@ -42,7 +45,12 @@ internal static class PointFold
             left is null ? null : (left.Entry, left.Why),
             current is null ? AgainBecause.Of(point, readings, work, disagree) : [],
             [.. facts.OfType<NoteFact>().Select(n => new Note(n.Entry, n.Text))]
-        );
+        )
+        {
+            Given = given,
+            Disputed = point.JudgedBy is { } key ? opening.Given.Disputed.GetValueOrDefault(key, []) : [],
+            Vouched = Vouching.For(point, opening.Figure(point), facts),
+        };
     }
 
     private static bool Touches(Deed deed, Point point) =>
@@ -60,10 +68,15 @@ internal static class PointFold
         IReadOnlyList<Fact> facts,
         ReadingTaken? current,
         IReadOnlyList<ReadingTaken> fresh,
-        IReadOnlyList<Deed> work
+        IReadOnlyList<Deed> work,
+        GivenFigure? given
     ) =>
         current is { Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
-            ? facts.OfType<MarkFact>().LastOrDefault(m => SawAll(m.Entry, fresh, work))
+            ? facts
+                .OfType<MarkFact>()
+                .LastOrDefault(m =>
+                    SawAll(m.Entry, fresh, work) && (given is null || CausalOrder.Saw(m.Entry, given.Entry))
+                )
             : null;
 
     private static bool SawAll(Entry entry, IReadOnlyList<ReadingTaken> readings, IReadOnlyList<Deed> work) =>

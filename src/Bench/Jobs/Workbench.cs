@@ -22,11 +22,11 @@ public sealed record Workbench(Workshop Workshop, BenchBook Book, IReadOnlyList<
     /// <param name="sheet">The machine's sheet.</param>
     /// <param name="machine">The machine; what its own facts say stands above the sheet.</param>
     public IReadOnlyList<PlannedPoint> Plan(string purpose, FigureSheet sheet, Machine machine) =>
-        [
-            .. Book
-                .Purposes.GetValueOrDefault(purpose, [])
-                .Where(p => Book.Points[p.Point].OnlyFor.On(name => Trait(name, sheet, machine)) != Has.No),
-        ];
+        [.. Book.Purposes.GetValueOrDefault(purpose, []).Where(p => HasPoint(Book.Points[p.Point], sheet, machine))];
+
+    /// <summary>Whether a machine has a point; what nobody said about it counts as yes.</summary>
+    public bool HasPoint(Point point, FigureSheet sheet, Machine machine) =>
+        point.OnlyFor.On(name => Trait(name, sheet, machine)) != Has.No;
 
     internal static string? Trait(string name, FigureSheet sheet, Machine machine) =>
         machine.Traits?.GetValueOrDefault(name) ?? sheet.Trait(name);

@@ -8,7 +8,13 @@ namespace Witnessmark.Bench.Judging;
 public static class Judge
 {
     /// <summary>Judges a reading, or says why it cannot be one.</summary>
-    public static (Opinion? Opinion, string? Why) Reading(ReadingToJudge judged) =>
+    public static (Opinion? Opinion, string? Why) Reading(ReadingToJudge judged)
+    {
+        var (opinion, why) = ByKind(judged);
+        return (opinion is null ? null : Calibrated.Of(judged, opinion), why);
+    }
+
+    private static (Opinion? Opinion, string? Why) ByKind(ReadingToJudge judged) =>
         judged.Point.Reading.Kind switch
         {
             ReadingKind.Seen => SeenJudge.Of(judged),

@@ -31,6 +31,11 @@ internal static class TyreDateJudge
         var grounds = $"Made {made}; the oldest is {Years(oldest)} old.";
         if (judged.Figure is { } figure)
             grounds = $"{grounds[..^1]}; {Allowed.By(figure)}.";
+        if (ages.Select(a => a.Certain.Note).OfType<string>().FirstOrDefault() is { } note)
+            return (
+                Judge.Plain(tooOld ? VerdictWord.Outside : VerdictWord.Unproven, made, NotACode, $"{grounds} {note}"),
+                null
+            );
         return (
             Judge.Plain(
                 tooOld ? VerdictWord.Outside : VerdictWord.Inside,
@@ -41,6 +46,8 @@ internal static class TyreDateJudge
             null
         );
     }
+
+    private const string NotACode = "No tyre carries this code: read it again";
 
     private static string Made(ReadingToJudge judged, int i, TyreAge age)
     {

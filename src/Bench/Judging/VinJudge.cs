@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Campaigns;
 using Witnessmark.Handbook.Identity;
 
 namespace Witnessmark.Bench.Judging;
@@ -10,31 +11,46 @@ internal static class VinJudge
         if (judged.Raw.Count != 1)
             return (null, "One number is read here.");
         var typed = judged.Raw[0].Trim().ToUpperInvariant();
-        if (Vin.Read(typed) is not { } vin)
-            return (
-                Judge.Plain(
-                    VerdictWord.Outside,
-                    typed,
-                    "Not a vehicle identification number",
-                    "It has 17 characters: digits and capital letters, never I, O or Q. Read the frame again."
-                ),
-                null
-            );
-        if (typed != judged.Machine.Vin)
-            return (
-                Judge.Plain(
-                    VerdictWord.Outside,
-                    typed,
-                    "Another machine's number",
-                    $"This job is for {judged.Machine.Vin}. Read the frame again, or stop: this may be the wrong machine."
-                ),
-                null
-            );
-        var years =
-            vin.ModelYears.Count == 0 ? "" : $" Model year by the number: {string.Join(" or ", vin.ModelYears)}.";
         return (
-            Judge.Plain(VerdictWord.Inside, typed, "This machine's number", $"As on record.{years} {vin.Note}".Trim()),
+            judged.Machine is { Vin: "", Frame: { } frame } ? OfFrame(typed, frame) : OfVin(typed, judged.Machine.Vin),
             null
         );
     }
+
+    private static Opinion OfVin(string typed, string known)
+    {
+        if (Vin.Read(typed) is not { } vin)
+            return Judge.Plain(
+                VerdictWord.Outside,
+                typed,
+                "Not a vehicle identification number",
+                "It has 17 characters: digits and capital letters, never I, O or Q. Read the frame again."
+            );
+        var years =
+            vin.ModelYears.Count == 0 ? "" : $" Model year by the number: {string.Join(" or ", vin.ModelYears)}.";
+        if (known.Length == 0)
+            return Judge.Plain(
+                VerdictWord.Inside,
+                typed,
+                "Taken down: no number is on record",
+                $"There is nothing here to compare it with: hold it against the papers.{years} {vin.Note}".Trim()
+            );
+        return typed == known
+            ? Judge.Plain(VerdictWord.Inside, typed, "This machine's number", $"As on record.{years} {vin.Note}".Trim())
+            : Another(typed, known);
+    }
+
+    /// <summary>A number of a time without VINs has no form of its own; blanks and dashes are no matter.</summary>
+    private static Opinion OfFrame(string typed, string known) =>
+        NameKey.Of(typed) == NameKey.Of(known)
+            ? Judge.Plain(VerdictWord.Inside, typed, "This machine's number", "As on record: a frame number, no VIN.")
+            : Another(typed, known);
+
+    private static Opinion Another(string typed, string known) =>
+        Judge.Plain(
+            VerdictWord.Outside,
+            typed,
+            "Another machine's number",
+            $"This job is for {known}. Read the frame again, or stop: this may be the wrong machine."
+        );
 }

@@ -32,16 +32,33 @@ internal static class InstrumentTable
             table.Text("name"),
             unit,
             Amount(table, "resolution", unit, true) ?? 0,
-            (kind == "torque" ? Fraction(table) : Amount(table, "error", unit, true)) ?? 0,
+            (kind == "torque" ? Fraction(table) : Error(table, unit)) ?? 0,
             Amount(table, "replacing", unit, false) ?? 0,
             table.Whole("decimals", 0, 4),
             table.DayOrNothing("checked"),
             kind,
             min,
             max
-        );
+        )
+        {
+            Lever = kind == "torque" ? AdapterTable.Length(table, "lever") : null,
+        };
+        instrument = CalibrationKeys.Read(table, instrument);
         table.NoOtherKeys();
         return instrument;
+    }
+
+    /// <summary>
+    /// What the maker permits, or what the instrument's own certificate says. <b>Formula.</b> half-width = √3·U/2, so that
+    /// half-width/√3 is the certificate's standard uncertainty U/k with k = 2. <b>Source.</b> JCGM 100:2008 (GUM), 4.3.3 and 4.3.7.
+    /// </summary>
+    private static double? Error(TomlTable table, Unit unit)
+    {
+        if (!table.Has("certificate"))
+            return Amount(table, "error", unit, true);
+        if (table.TextOrNothing("error") is not null)
+            table.Wrong("certificate", "\"certificate\" beside \"error\"", "one of the two");
+        return Amount(table, "certificate", unit, true) * Math.Sqrt(3) / 2;
     }
 
     private static Unit Unit(TomlTable table)

@@ -1,15 +1,19 @@
+using Witnessmark.Bench.Stock;
+
 namespace Witnessmark.Bench.Machines;
 
 /// <summary>One motorcycle or quad.</summary>
 /// <param name="Id">Short, unique in the shop: <c>fell-640-0412</c>.</param>
 /// <param name="Name">As people call it: <c>Fell 640</c>.</param>
-/// <param name="Vin">Vehicle identification number.</param>
+/// <param name="Vin">Vehicle identification number; empty when none is known.</param>
 /// <param name="Year">Model year, or null when unknown.</param>
 /// <param name="Sheet">Id of its figure sheet.</param>
 /// <param name="LastDistanceKilometres">Last distance on record, or null.</param>
 /// <param name="LastDistanceOn">Day of that reading, or null.</param>
 /// <param name="Traits">Where it is built otherwise than its sheet says: <c>winch</c> = "true"; null: nowhere.</param>
 /// <param name="Make">Make, or null; campaigns are looked up by it.</param>
+/// <param name="Frame">Number on a frame that has no VIN, or null.</param>
+/// <param name="Plate">Registration, or null.</param>
 public sealed record Machine(
     string Id,
     string Name,
@@ -19,7 +23,9 @@ public sealed record Machine(
     double? LastDistanceKilometres,
     DateOnly? LastDistanceOn,
     IReadOnlyDictionary<string, string>? Traits = null,
-    string? Make = null
+    string? Make = null,
+    string? Frame = null,
+    string? Plate = null
 );
 
 /// <summary>An instrument or tool of the shop.</summary>
@@ -46,7 +52,20 @@ public sealed record ShopInstrument(
     string Kind,
     double? Min = null,
     double? Max = null
-);
+)
+{
+    /// <summary>Last day on which its calibration holds, or null when nobody said.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>The shop checks it never: it belongs to the machine, or nothing about it can drift.</summary>
+    public bool NeverChecked { get; init; }
+
+    /// <summary>The shop lets it prove no safety point while no date of its calibration is on record.</summary>
+    public bool DateNeeded { get; init; }
+
+    /// <summary>Of a torque wrench: from the drive square to the middle of the hand; null when nobody measured it.</summary>
+    public Handbook.Quantities.Length? Lever { get; init; }
+}
 
 /// <summary>The workshop: its name, people, instruments and machines.</summary>
 public sealed record Workshop(
@@ -65,4 +84,19 @@ public sealed record Workshop(
 
     /// <summary>The people with their skills and hours.</summary>
     public IReadOnlyList<ShopTechnician> Technicians { get; init; } = [];
+
+    /// <summary>Adapters of the torque wrenches, by id.</summary>
+    public IReadOnlyDictionary<string, WrenchAdapter> Adapters { get; init; } = new Dictionary<string, WrenchAdapter>();
+
+    /// <summary>What is kept on the shelf, by id.</summary>
+    public IReadOnlyDictionary<string, StockItem> Stock { get; init; } = new Dictionary<string, StockItem>();
+
+    /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
+    public IReadOnlyList<string> Leads { get; init; } = [];
+
+    /// <summary>From when on a plan asks for a point.</summary>
+    public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;
+
+    /// <summary>Whether a name is that of a lead.</summary>
+    public bool IsLead(string? name) => Leads.Contains(name, StringComparer.OrdinalIgnoreCase);
 }

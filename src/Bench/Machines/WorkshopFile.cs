@@ -1,4 +1,6 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Planning;
+using Witnessmark.Bench.Stock;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
 
@@ -13,15 +15,28 @@ internal static class WorkshopFile
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
+        var dates = head.TruthOrNothing("instruments-need-dates") ?? false;
         var workshop = new Workshop(
             head.Text("id"),
             head.Text("name"),
             head.SomeTexts("people"),
             file.Root.Tables("instruments")
                 .ToArray()
-                .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table)),
+                .ToDictionary(t => t.Name, t => InstrumentTable.Read(t.Name, t.Table) with { DateNeeded = dates }),
             file.Root.Tables("machines").ToArray().ToDictionary(t => t.Name, t => Machine(t.Name, t.Table))
-        );
+        )
+        {
+            Adapters = file
+                .Root.Tables("adapters")
+                .ToArray()
+                .ToDictionary(t => t.Name, t => AdapterTable.Read(t.Name, t.Table)),
+            Stock = file
+                .Root.Tables("stock")
+                .ToArray()
+                .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
+            Leads = Leads(head),
+            Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
+        };
         DoubledVins(file.Root, workshop);
         var hours = TechnicianTable.Opening(file.Root);
         workshop = workshop with
@@ -33,6 +48,18 @@ internal static class WorkshopFile
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);
+    }
+
+    private static IReadOnlyList<string> Leads(TomlTable head)
+    {
+        var (leads, people) = (head.Texts("leads"), head.Texts("people"));
+        foreach (var stranger in leads.Except(people))
+            head.Mistakes.Add(
+                head.At("leads", stranger),
+                $"\"{stranger}\" is not one of the people",
+                Nearest.InWords(stranger, people)
+            );
+        return leads;
     }
 
     private static Machine Machine(string id, TomlTable table)

@@ -41,7 +41,7 @@ public sealed record Entry(
 /// <summary>The kinds of entries and what their bodies hold.</summary>
 public static class EntryKind
 {
-    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}]}</c>: opens the job; without campaigns they were not looked up.</summary>
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], vouching?: true, known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
     public const string Arrival = "arrival";
 
     /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
@@ -64,6 +64,24 @@ public static class EntryKind
 
     /// <summary><c>{number, outcome: "done"|"not-concerned", why?}</c>: a campaign that is settled.</summary>
     public const string Campaign = "campaign";
+
+    /// <summary><c>{number, why}</c>: the machine may leave with this "do not ride" campaign open, by decision of the one who wrote it.</summary>
+    public const string CampaignLeft = "campaign-left";
+
+    /// <summary><c>{point, key, demand, printed, origin, tolerance?, unit?, also?, when?, bolt?, document?: {name, title, edition}}</c>: a figure for this job alone, where its sheet has none for the key.</summary>
+    public const string Figure = "figure";
+
+    /// <summary><c>{point, name, figure}</c>: somebody answers by name for judging a safety point by this figure, as it stood in one line.</summary>
+    public const string Vouch = "vouch";
+
+    /// <summary><c>{point?, figure?: key, sha256, type, width, height, bytes, shows}</c>: a photograph of the machine, of a point, or of where a figure stands.</summary>
+    public const string Photograph = "photograph";
+
+    /// <summary><c>{point, why}</c>: a point taken into the plan after the arrival.</summary>
+    public const string Planned = "planned";
+
+    /// <summary><c>{point, why, lead?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
+    public const string Dropped = "dropped";
 
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";

@@ -2,16 +2,25 @@ using System.Text.Json;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Day;
+using Witnessmark.Bench.Machines;
 
 namespace Witnessmark.Bench.Record;
 
 /// <summary>Builds the body of each kind of entry. Measured values are the text that was typed, never a number.</summary>
-public static class EntryBody
+public static partial class EntryBody
 {
     internal const string CampaignDone = "done";
     internal const string CampaignNotConcerned = "not-concerned";
 
     /// <summary>Opens a job: which machine, judged by which sheet in which revision, for what, with which points; campaigns null when they were not looked up.</summary>
+    /// <param name="machine">Its id.</param>
+    /// <param name="sheet">Id of its figure sheet.</param>
+    /// <param name="revision">Of that sheet.</param>
+    /// <param name="purpose">A purpose of the bench book.</param>
+    /// <param name="points">In bench order.</param>
+    /// <param name="promised">When it is to be collected, or null.</param>
+    /// <param name="campaigns">What was found open.</param>
+    /// <param name="known">What is known of the machine: kept with the job. Null only in entries of older programs.</param>
     public static JsonElement Arrival(
         string machine,
         string sheet,
@@ -19,7 +28,8 @@ public static class EntryBody
         string purpose,
         IEnumerable<PlannedPoint> points,
         string? promised = null,
-        IReadOnlyList<FoundCampaign>? campaigns = null
+        IReadOnlyList<FoundCampaign>? campaigns = null,
+        Machine? known = null
     ) =>
         Object(json =>
         {
@@ -34,6 +44,9 @@ public static class EntryBody
             Optional(json, "promised", promised);
             if (campaigns is not null)
                 Write(json, campaigns);
+            if (known is not null)
+                KnownMachine.Write(json, known);
+            json.WriteBoolean("vouching", true);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>
@@ -92,6 +105,16 @@ public static class EntryBody
             ("outcome", outcome == CampaignOutcome.Done ? CampaignDone : CampaignNotConcerned),
             ("why", why)
         );
+
+    /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason.</summary>
+    public static JsonElement CampaignLeft(string number, string why) => Of(("number", number), ("why", why));
+
+    /// <summary>A point taken into the plan.</summary>
+    public static JsonElement Planned(string point, string why) => Of(("point", point), ("why", why));
+
+    /// <summary>A point taken out of the plan; <paramref name="lead"/> stands for it when somebody's safety hangs on the point.</summary>
+    public static JsonElement Dropped(string point, string why, string? lead = null) =>
+        Of(("point", point), ("why", why), ("lead", lead));
 
     /// <summary>The signature that no hold is left.</summary>
     public static JsonElement Release(string name) => Of(("name", name));

@@ -32,6 +32,13 @@ public sealed partial record TomlTable(Place Place, Mistakes Mistakes) : TomlVal
     /// <summary>Notes a mistake at the value of a key.</summary>
     public void Wrong(string key, string found, string right) => Mistakes.Add(At(key), found, right);
 
+    /// <summary>Lets keys stand that somebody else looks at, or that say nothing once something before them is wrong.</summary>
+    public void LetStand(params ReadOnlySpan<string> keys)
+    {
+        foreach (var key in keys)
+            Ask(key);
+    }
+
     /// <summary>Notes every key that nobody asked for. To be called last.</summary>
     public void NoOtherKeys()
     {

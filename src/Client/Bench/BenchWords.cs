@@ -16,6 +16,7 @@ internal static class BenchWords
     public const string NoInstrument = "No instrument chosen";
     public const string With = "Read with";
     public const string Wrench = "Wrench";
+    public const string NotOffered = "Not offered here:";
     public const string Save = "Save reading";
     public const string SavedHere = "Saved here.";
     public const string BothAgain = "Another reading of both sides";
@@ -128,6 +129,7 @@ internal static class BenchWords
         state.Current?.Opinion.Verdict switch
         {
             VerdictWord.Outside => "It is outside. Correct it and read it again, then it can be marked.",
+            VerdictWord.Unproven when state.LacksFigure => "No figure judges it. Give one, then it can be marked.",
             VerdictWord.Unproven => "It is not proven. Read it so that the instrument can tell, then it can be marked.",
             _ => "It is not read yet.",
         };

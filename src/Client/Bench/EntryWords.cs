@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Day;
 using Witnessmark.Bench.Jobs;
@@ -13,9 +14,13 @@ internal static class EntryWords
         {
             ReadingFact reading => $"{Title(reading, points)}: {string.Join(", ", reading.Raw)}",
             CorrectionFact correction => $"{Title(correction, points)}: {Made(correction, points)}",
+            FigureFact figure => $"{Title(figure, points)}: figure {figure.Draft.Demand} {figure.Draft.Printed}",
+            VouchFact vouch => $"{Title(vouch, points)}: {vouch.Name} vouches for its figure",
+            PhotographFact photograph => $"photograph “{photograph.Shows}”",
             MarkFact mark => $"{Title(mark, points)}: marked",
             LeftFact left => $"{Title(left, points)}: left as it is, {left.Why}",
             NoteFact note => $"note “{note.Text}”",
+            CampaignLeftFact left => $"campaign {left.Number}: left open, {left.Why}",
             CampaignFact campaign =>
                 $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? "done" : "does not concern it")}",
             PromiseFact promise => $"promised for {ShopTime.Write(promise.At)}",

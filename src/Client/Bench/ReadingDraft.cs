@@ -12,14 +12,29 @@ public sealed class ReadingDraft
 {
     private const int MostRepeats = 5;
     private readonly ReadingForm form;
+    private readonly DateOnly day;
 
-    public ReadingDraft(Point point, Workshop shop)
+    // a frame without a VIN has a number of any length
+    private readonly bool frame;
+
+    /// <param name="point">What is read.</param>
+    /// <param name="shop">With what it could be read.</param>
+    /// <param name="day">What is out of calibration then is not offered where somebody's safety hangs on it.</param>
+    /// <param name="machine">The machine, or null.</param>
+    public ReadingDraft(Point point, Workshop shop, DateOnly day, Machine? machine = null)
     {
+        frame = machine is { Vin: "" };
         Point = point;
         form = point.Reading;
+        this.day = day;
         Slots = [.. SlotsOf(form)];
-        Instruments = [.. shop.Instruments.Values.Where(Fits).OrderBy(i => i.Name, StringComparer.Ordinal)];
-        Instrument = form.Instrument is { } usual ? shop.Instruments.GetValueOrDefault(usual) : null;
+        var fitting = shop.Instruments.Values.Where(Fits).OrderBy(i => i.Name, StringComparer.Ordinal).ToLookup(Proves);
+        Instruments = [.. fitting[true]];
+        NotOffered = [.. fitting[false].Select(i => Calibration.Doubt(i, day)!)];
+        Instrument =
+            form.Instrument is { } usual && shop.Instruments.GetValueOrDefault(usual) is { } known && Proves(known)
+                ? known
+                : null;
         // one wrench that fits needs no choosing
         if (Instrument is null && Instruments.Count == 1)
             Instrument = Instruments[0];
@@ -38,6 +53,12 @@ public sealed class ReadingDraft
     public IReadOnlyList<ShopInstrument> Instruments { get; }
 
     public ShopInstrument? Instrument { get; set; }
+
+    /// <summary>Why some that would fit are not offered, a sentence for each.</summary>
+    public IReadOnlyList<string> NotOffered { get; }
+
+    /// <summary>What is to be said of the calibration of the one that was chosen, or null.</summary>
+    public string? Undated => Point.Safety && Instrument is { } with ? Calibration.Doubt(with, day) : null;
 
     /// <summary>Unit of what is typed: it belongs to the instrument; a level is typed in percent.</summary>
     public Unit? Unit =>
@@ -145,12 +166,14 @@ public sealed class ReadingDraft
         form.Kind switch
         {
             ReadingKind.Seen => slot.Text is "yes" or "no",
-            ReadingKind.Vin => slot.Text.Length == 17,
+            ReadingKind.Vin => frame ? slot.Text.Length > 0 : slot.Text.Length == 17,
             ReadingKind.TyreDate => slot.Text.Length is 3 or 4,
             _ => TypedNumber.Stands(slot.Text),
         };
 
     private string RawOf(Slot slot) => Unit is { Symbol: not "1" } unit ? $"{slot.Text} {unit}" : slot.Text;
+
+    private bool Proves(ShopInstrument instrument) => !Point.Safety || Calibration.Proves(instrument, day);
 
     private bool Fits(ShopInstrument instrument) =>
         form.Kind switch

@@ -1,15 +1,26 @@
 using System.Text.Json;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Bench.Visits;
+using Witnessmark.Client.Planning;
 
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers timers)
+internal sealed class AtHand(
+    DeviceLedger ledger,
+    Exchange exchange,
+    DevicePhotographs photographs,
+    Timers timers,
+    TimeProvider clock
+)
 {
-    private readonly Dictionary<string, JobState> states = new(StringComparer.Ordinal);
+    // entries are never changed and never go: what was made of as many of them still holds
+    private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
 
     /// <summary>Anything that a screen shows may have changed.</summary>
     public event Action? Changed;
@@ -19,6 +30,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
 
     /// <summary>What is wrong with the shop's files.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; private set; } = [];
+
+    /// <summary>The bench orders of the jobs that are looked at.</summary>
+    public OrdersAtHand Orders { get; } = new(clock);
+
+    /// <summary>The day on this device.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Now);
+
+    /// <summary>The time on this device.</summary>
+    public DateTime Now => clock.GetLocalNow().DateTime;
 
     public DeviceLedger Ledger => ledger;
 
@@ -34,8 +54,9 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
     {
         await ledger.Open();
         ReadWorkbench();
-        ledger.Changed += Forget;
+        ledger.Changed += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
+        Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
         await timers.Open();
         exchange.Start();
@@ -48,14 +69,31 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
     {
         if (Workbench is null)
             return null;
-        if (!states.TryGetValue(job, out var state) && ledger.Of(job).Any())
-            states[job] = state = JobFold.Of(job, ledger.Of(job), Workbench);
-        return state;
+        var entries = ledger.Of(job);
+        if (entries.Count == 0)
+            return null;
+        if (!states.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
+            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench));
+        return kept.State;
+    }
+
+    /// <summary>The visits that the jobs known here tell of, whatever the machine.</summary>
+    public IReadOnlyList<Visit> Visits() => [.. ledger.Jobs.Select(VisitOf).OfType<Visit>()];
+
+    private Visit? VisitOf(string job)
+    {
+        var entries = ledger.Of(job);
+        if (!visits.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
+            visits[job] = kept = (entries.Count, Visit.Of(job, [.. entries]));
+        return kept.Visit;
     }
 
     /// <summary>All jobs that are known here, the latest first.</summary>
     public IReadOnlyList<JobState> Jobs() =>
         [.. ledger.Jobs.Select(Job).OfType<JobState>().OrderByDescending(j => j.Arrival?.At, StringComparer.Ordinal)];
+
+    /// <summary>The jobs of one machine; no others are looked into.</summary>
+    public IReadOnlyList<JobState> JobsOf(string machine) => [.. ledger.JobsOf(machine).Select(Job).OfType<JobState>()];
 
     /// <summary>Writes a fact about a job; when this returns, it is saved on this device.</summary>
     public async Task<Entry> Write(string job, string kind, JsonElement body, string? strikes = null)
@@ -67,6 +105,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
         var entry = await ledger.Write(shop, job, kind, body, by, strikes);
         exchange.Wake();
         return entry;
+    }
+
+    /// <summary>Keeps a photograph and writes that it was taken; false when this device has no room for it, and then nothing is written.</summary>
+    public async Task<bool> Photograph(string job, string? point, string? figure, StoredPicture picture, string shows)
+    {
+        if (!await photographs.Keep(picture))
+            return false;
+        await Write(job, EntryKind.Photograph, EntryBody.Photograph(point, figure, picture.Picture, shows));
+        return true;
     }
 
     /// <summary>Sets a figure at the shop, which makes a revision, and fetches it; null when kept, else why not.</summary>
@@ -98,12 +145,6 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
     private static int Leading(string job) =>
         int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;
 
-    private void Forget()
-    {
-        states.Clear();
-        Changed?.Invoke();
-    }
-
     private void ReadWorkbench()
     {
         if (ledger.Facts.Workbench is not { } text)
@@ -113,6 +154,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, Timers time
         Mistakes = mistakes;
         if (bench is not null)
             Workbench = bench;
-        Forget();
+        states.Clear(); // judged by the files that were
+        Changed?.Invoke();
     }
 }

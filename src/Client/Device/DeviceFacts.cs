@@ -54,5 +54,10 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(RefusedReply))]
 [JsonSerializable(typeof(FigureRequest))]
 [JsonSerializable(typeof(CampaignsReply))]
+[JsonSerializable(typeof(StockReply))]
+[JsonSerializable(typeof(MoveRequest))]
+[JsonSerializable(typeof(MoveReply))]
+[JsonSerializable(typeof(FoundReply))]
+[JsonSerializable(typeof(MachineReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -10,6 +10,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     // one chain per device; a wiped device takes a new name, so its epoch never grows
     private const int Epoch = 1;
     private readonly Dictionary<string, Entry> byId = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Entry>> byJob = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim one = new(1, 1);
     private bool askedToKeep;
 
@@ -29,12 +30,24 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         await store.Open();
         Facts = await store.Facts();
         foreach (var entry in await store.Entries())
-            byId[entry.Id] = entry;
+            Put(entry);
     }
 
-    public IEnumerable<string> Jobs => byId.Values.Select(e => e.Job).Distinct();
+    public IEnumerable<string> Jobs => byJob.Keys;
 
-    public IEnumerable<Entry> Of(string job) => byId.Values.Where(e => e.Job == job);
+    public IReadOnlyList<Entry> Of(string job) => byJob.GetValueOrDefault(job) ?? [];
+
+    /// <summary>Jobs that were opened for a machine.</summary>
+    public IEnumerable<string> JobsOf(string machine) =>
+        byId
+            .Values.Where(e =>
+                e.Kind == EntryKind.Arrival
+                && e.Body.TryGetProperty("machine", out var of)
+                && of.ValueKind == JsonValueKind.String
+                && of.GetString() == machine
+            )
+            .Select(e => e.Job)
+            .Distinct();
 
     /// <summary>Own entries with a number above the given one, in order.</summary>
     public IReadOnlyList<Entry> OwnAfter(int seq, int most) =>
@@ -59,6 +72,16 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         return await InTurn(() => Seal(new(NewId(), shop, job, kind, body, strikes, Covers(job), at, by)));
     }
 
+    private void Put(Entry entry)
+    {
+        if (!byId.TryAdd(entry.Id, entry))
+            return;
+        if (byJob.TryGetValue(entry.Job, out var job))
+            job.Add(entry);
+        else
+            byJob[entry.Job] = [entry];
+    }
+
     private async Task<Entry> Seal(EntryDraft draft)
     {
         while (true)
@@ -67,7 +90,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
             if (await store.Append(entry) is not { } head)
             {
                 Facts = Facts with { HeadSeq = entry.Seq, HeadHash = entry.Hash };
-                byId[entry.Id] = entry;
+                Put(entry);
                 Changed?.Invoke();
                 await AskToKeepOnce();
                 return entry;
@@ -88,7 +111,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
             await store.Keep(entries, ledger, pulled);
             Facts = Facts with { Ledger = ledger, Pulled = pulled };
             foreach (var entry in entries)
-                byId.TryAdd(entry.Id, entry);
+                Put(entry);
             Changed?.Invoke();
             return true;
         });
@@ -120,7 +143,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
             Facts = await store.Facts();
             if (ids.Length > 0)
                 foreach (var entry in await store.Entries(ids))
-                    byId.TryAdd(entry.Id, entry);
+                    Put(entry);
             Changed?.Invoke();
             return true;
         });

@@ -55,6 +55,11 @@ internal static class DeviceWords
             ? "1 entry is saved here and not yet at the shop."
             : $"{count} entries are saved here and not yet at the shop.";
 
+    public static string PhotographsHere(int count) =>
+        count == 1
+            ? "1 photograph is kept here and not yet at the shop."
+            : $"{count} photographs are kept here and not yet at the shop.";
+
     public static string Space(double used, double all) =>
         $"{used / 1e6:0.0} MB of {all / 1e6:0} MB that the browser gives are used.";
 

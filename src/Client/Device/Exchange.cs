@@ -8,7 +8,8 @@ namespace Witnessmark.Client.Device;
 /// Brings entries to the shop and others' entries here: on each new entry, when the network comes back, when the page is
 /// looked at, from time to time, and on request. An error never deletes anything.
 /// </summary>
-internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop) : IDisposable
+internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePhotographs photographs, Shop shop)
+    : IDisposable
 {
     private const int LargestBatch = 200;
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);
@@ -53,6 +54,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
         try
         {
             await FetchWorkbench();
+            await photographs.SendAll(shop);
             await SendAll();
             await FetchAll();
             (Trouble, failures) = (null, 0);
@@ -186,7 +188,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
                 }
         );
         if (another)
-            Wake();
+            await SendEverythingAgain();
         return another;
     }
 
@@ -196,8 +198,14 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, Shop shop
         if (head >= ledger.Facts.Pulled)
             return false;
         await ledger.Remember(facts => facts with { Pulled = 0, Confirmed = 0, Sent = 0 });
-        Wake();
+        await SendEverythingAgain();
         return true;
+    }
+
+    private async Task SendEverythingAgain()
+    {
+        await photographs.NoneAtShop();
+        Wake();
     }
 
     private static TaskCompletionSource New() => new(TaskCreationOptions.RunContinuationsAsynchronously);

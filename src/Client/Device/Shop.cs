@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Client.Device;
@@ -14,7 +15,7 @@ internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : 
 }
 
 /// <summary>The shop over HTTP, protocol 1.</summary>
-internal sealed class Shop(HttpClient http)
+internal sealed partial class Shop(HttpClient http)
 {
     /// <summary>The shop's files as the reply stood, once it was seen to be one.</summary>
     public async Task<string> Workbench()
@@ -46,6 +47,22 @@ internal sealed class Shop(HttpClient http)
             return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
                 ? Read(await answer.Content.ReadAsStringAsync(), DeviceJson.Default.RefusedReply).Error
                 : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+        }
+        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        {
+            throw new ShopTrouble(DeviceWords.NoAnswer);
+        }
+    }
+
+    /// <summary>Brings a photograph; null when the shop has it, else its no.</summary>
+    public async Task<string?> Send(string sha256, byte[] picture)
+    {
+        using var body = new ByteArrayContent(picture);
+        body.Headers.ContentType = new(Picture.MediaType);
+        try
+        {
+            using var answer = await http.PutAsync($"api/photographs/{sha256}", body);
+            return answer.IsSuccessStatusCode ? null : DeviceWords.Refused((int)answer.StatusCode);
         }
         catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
         {
@@ -107,6 +124,33 @@ internal sealed class Shop(HttpClient http)
             ),
             DeviceJson.Default.CampaignsReply
         );
+
+    /// <summary>Machines of the register with a text in them; three letters or digits at least.</summary>
+    public async Task<FoundReply> Find(string text, CancellationToken cancel) =>
+        Read(
+            await Text(() => http.GetAsync($"api/machines?find={Uri.EscapeDataString(text)}", cancel)),
+            DeviceJson.Default.FoundReply
+        );
+
+    /// <summary>A machine of the register; null when it has none of that id.</summary>
+    public async Task<MachineReply?> Machine(string id)
+    {
+        try
+        {
+            return Read(
+                await Text(() => http.GetAsync($"api/machines/{Uri.EscapeDataString(id)}")),
+                DeviceJson.Default.MachineReply
+            );
+        }
+        catch (ShopTrouble trouble) when (trouble.Status == HttpStatusCode.NotFound)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Takes away who brings a machine.</summary>
+    public async Task ForgetOwner(string id) =>
+        await Text(() => http.DeleteAsync($"api/machines/{Uri.EscapeDataString(id)}/owner"));
 
     private static byte[] Batch(string device, IReadOnlyList<Entry> entries)
     {

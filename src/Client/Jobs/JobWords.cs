@@ -27,6 +27,8 @@ internal static class JobWords
     public const string Release = "Release";
     public const string ReleaseWhy =
         "With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden.";
+    public const string LeavesOpen =
+        "It leaves with a “do not ride” campaign open. Tell the owner before they take it, and write down how it leaves.";
     public const string YourName = "Your name";
     public const string SignAs = "Write your name as it stands on this device.";
     public const string Undo = "Take back the last entry";

@@ -11,6 +11,7 @@ internal static class PartsWords
     public const string Today = "Today";
     public const string Machines = "Machines";
     public const string Figures = "Figures";
+    public const string Shelf = "Shelf";
     public const string Handbook = "Handbook";
     public const string Device = "This device";
     public const string Working = "Show the working";

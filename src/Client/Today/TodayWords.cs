@@ -10,11 +10,12 @@ internal static class TodayWords
     public const string Purpose = "What is it here for?";
     public const string Promised = "Promised for (if it is)";
     public const string Open = "Open the job";
+    public const string AnotherMachine = "Another one: find it in the register";
+    public const string Sheet = "By which figure sheet?";
+    public const string ChooseSheet = "Choose the figure sheet that judges it.";
     public const string ChooseMachine = "Choose the machine first.";
     public const string ChoosePurpose = "Choose what it is here for.";
     public const string NotFound = "There is no such page";
-
-    public static string NoSheet(string sheet) => $"The figure sheet \"{sheet}\" of this machine is missing.";
 
     public static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
 

@@ -6,13 +6,13 @@ const strict = { durability: "strict" };
 let database;
 let channel;
 
-const asked = (request) =>
+export const asked = (request) =>
   new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);
   });
 
-const done = (transaction) =>
+export const done = (transaction) =>
   new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new Error("The store gave up."));
@@ -26,18 +26,27 @@ function newDevice() {
 }
 
 export async function open() {
-  const request = indexedDB.open(databaseName, 1);
-  request.onupgradeneeded = () => {
-    request.result.createObjectStore("entries", { keyPath: "id" });
-    request.result.createObjectStore("facts");
-    const facts = request.transaction.objectStore("facts");
-    facts.put(newDevice(), "device");
-    facts.put(0, "headSeq");
+  const request = indexedDB.open(databaseName, 2);
+  request.onupgradeneeded = ({ oldVersion }) => {
+    if (oldVersion < 1) {
+      request.result.createObjectStore("entries", { keyPath: "id" });
+      request.result.createObjectStore("facts");
+      const facts = request.transaction.objectStore("facts");
+      facts.put(newDevice(), "device");
+      facts.put(0, "headSeq");
+    }
+    if (oldVersion < 2) request.result.createObjectStore("photographs", { keyPath: "sha256" }).createIndex("sent", "sent");
   };
   database = await asked(request);
   // another tab of a newer version may want to change the store
   database.onversionchange = () => database.close();
   channel = "BroadcastChannel" in window ? new BroadcastChannel(databaseName) : null;
+}
+
+/** A transaction on one store, and the store. */
+export function inStore(name, mode = "readonly") {
+  const transaction = database.transaction(name, mode, strict);
+  return [transaction, transaction.objectStore(name)];
 }
 
 /** All facts about the device as one JSON text. */

@@ -8,25 +8,29 @@ internal sealed class BeamSearch(Workload work, Outlook outlook, int mostLabels)
 
     private readonly int mostInLayer = mostLabels / Math.Max(1, work.Count);
     private int inLayer;
+    private int done;
+    private List<Label> beam = [Label.Begin(work)];
 
     // Each kept way may grow into one for every task in each of as many layers as there are tasks.
     private int Width => Math.Clamp(mostLabels / (work.Count * work.Count), 1, widest);
 
-    /// <summary>The best complete way found; there always is one.</summary>
-    public Label Best()
+    /// <summary>Adds one task to every way that is kept; false when all have all tasks.</summary>
+    public bool Grow()
     {
-        List<Label> beam = [Label.Begin(work)];
-        for (var done = 0; done < work.Count; done++)
-        {
-            var next = new Frontier();
-            inLayer = 0;
-            foreach (var label in beam)
-                for (var task = 0; task < work.Count; task++)
-                    Extend(label, task, next);
-            beam = next.Kept().OrderBy(l => l.Bound).ThenBy(l => l.Time).Take(Width).ToList();
-        }
-        return beam.Select(l => Moves.Towards(l, work.Rules.Final, work)!).MinBy(End)!;
+        if (done == work.Count)
+            return false;
+        done++;
+        inLayer = 0;
+        var next = new Frontier();
+        foreach (var label in beam)
+            for (var task = 0; task < work.Count; task++)
+                Extend(label, task, next);
+        beam = next.Kept().OrderBy(l => l.Bound).ThenBy(l => l.Time).Take(Width).ToList();
+        return true;
     }
+
+    /// <summary>The best complete way, once nothing grows any more; there always is one.</summary>
+    public Label Best() => beam.Select(l => Moves.Towards(l, work.Rules.Final, work)!).MinBy(End)!;
 
     /// <summary>When all is over in a complete way.</summary>
     public static double End(Label label) => Math.Max(label.Time, label.Horizon);

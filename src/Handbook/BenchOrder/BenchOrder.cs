@@ -44,50 +44,25 @@ public static class BenchOrder
         int effort = UsualEffort
     )
     {
+        var begun = Search(states, tasks, effort);
+        if (begun.Value is not { } search)
+            return Answer<BenchPlan>.Refuse(begun.Refusal!.Key, begun.Refusal.Because);
+        while (search.Advance()) { }
+        return search.Plan;
+    }
+
+    /// <summary>The same a piece at a time, so that a screen stays alive meanwhile.</summary>
+    /// <inheritdoc cref="For"/>
+    public static Answer<BenchSearch> Search(
+        IReadOnlyList<BenchState> states,
+        IReadOnlyList<BenchTask> tasks,
+        int effort = UsualEffort
+    )
+    {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(states.Count, MostStates);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(tasks.Count, MostTasks);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(effort);
         var work = Workload.Of(new StateRules(states), tasks, out var refusal);
-        return work is null ? Answer<BenchPlan>.Refuse(refusal!.Key, refusal.Because) : Search(work, effort);
+        return work is null ? Answer<BenchSearch>.Refuse(refusal!.Key, refusal.Because) : new BenchSearch(work, effort);
     }
-
-    private static BenchPlan Search(Workload work, int effort)
-    {
-        var outlook = new Outlook(work);
-        var best = new BeamSearch(work, outlook, Labels(work, effort)).Best();
-        if (work.Count > ExactUpTo)
-            return Plan(work, best, outlook.Bound(Label.Begin(work)), false);
-        best = new ExactSearch(work, outlook, effort).Improve(best, out var lowerBound);
-        return Plan(work, best, lowerBound, lowerBound > BeamSearch.End(best) - ExactSearch.Tolerance);
-    }
-
-    // One look at a large order costs more: it grows with the square of the tasks.
-    private static int Labels(Workload work, int effort)
-    {
-        var size = Math.Max(1.0, (double)work.Count / ExactUpTo);
-        return (int)(effort / (size * size));
-    }
-
-    private static BenchPlan Plan(Workload work, Label last, double lowerBound, bool proven) =>
-        new(
-            new Duration(BeamSearch.End(last)),
-            new Duration(work.Hands.Sum()),
-            Steps(work, last),
-            proven,
-            proven ? null : new Duration(lowerBound)
-        );
-
-    private static BenchStep[] Steps(Workload work, Label last)
-    {
-        var steps = new List<BenchStep>();
-        for (var label = last; label.Parent is { } before; label = before)
-            steps.Add(new BenchStep(Word(work, before, label.Move), new(label.Start), new(label.Time)));
-        steps.Reverse();
-        return [.. steps];
-    }
-
-    private static string Word(Workload work, Label before, int move) =>
-        move >= 0 ? work.Tasks[move].Id
-        : (before.State >> ~move & 1) != 0 ? "clear:" + work.Rules.Name(~move)
-        : "set:" + work.Rules.Name(~move);
 }

@@ -29,12 +29,17 @@ internal static class CampaignLookup
         return lists;
     }
 
-    public static IReadOnlyList<Campaign> Of(SqliteConnection connection, AskedMachine machine)
+    /// <summary>Records of a machine that stand, and those of withdrawn campaigns.</summary>
+    public static (IReadOnlyList<Campaign> Standing, IReadOnlyList<Campaign> Withdrawn) Of(
+        SqliteConnection connection,
+        AskedMachine machine
+    )
     {
+        var withdrawn = Withdrawals.UpTo(connection);
         using var command = connection.CreateCommand();
         command.CommandText = """
             SELECT c.source, c.number, m.make, m.model, k.year, c.component, s.maker, s.makers_number, s.built_from, s.built_to,
-                s.recorded, s.affected, s.defect, s.consequence, s.remedy, s.notes, s.do_not_ride, s.park_outside, s.vins
+                s.recorded, s.affected, s.defect, s.consequence, s.remedy, s.notes, s.do_not_ride, s.park_outside, s.vins, k.run
             FROM model m JOIN concern k ON k.model = m.id JOIN campaign c ON c.id = k.campaign JOIN says s ON s.id = k.says
             WHERE m.make_key = $make AND m.model_key IN ($model, '') AND ($year IS NULL OR k.year IN ($year, 0))
             """;
@@ -42,10 +47,14 @@ internal static class CampaignLookup
         command.Parameters.AddWithValue("$model", NameKey.Of(machine.Model));
         command.Parameters.AddWithValue("$year", (object?)machine.Year ?? DBNull.Value);
         using var row = command.ExecuteReader();
-        List<Campaign> campaigns = [];
+        List<(Campaign Campaign, long Run)> campaigns = [];
         while (row.Read())
-            campaigns.Add(Campaign(row));
-        return campaigns;
+            campaigns.Add((Campaign(row), row.GetInt64(19)));
+        var stands = campaigns.ToLookup(c =>
+            c.Campaign.Source == CampaignSource.Public
+            || withdrawn.GetValueOrDefault(NameKey.Of(c.Campaign.Number)) < c.Run
+        );
+        return ([.. stands[true].Select(c => c.Campaign)], [.. stands[false].Select(c => c.Campaign)]);
     }
 
     public static IReadOnlyList<string> Alike(SqliteConnection connection, AskedMachine machine)

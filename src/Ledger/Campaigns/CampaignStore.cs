@@ -1,6 +1,4 @@
-using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Ledger.Sqlite;
 
@@ -16,29 +14,16 @@ public sealed class CampaignStore
     /// <summary>Name of the file in the data folder.</summary>
     public const string FileName = "campaigns.db";
 
-    private readonly string connectionText;
+    private readonly KeptFile file;
 
-    private CampaignStore(string folder) =>
-        connectionText = new SqliteConnectionStringBuilder
-        {
-            DataSource = Path.Combine(folder, FileName),
-            ForeignKeys = false, // the writer gives the numbers itself
-            Pooling = false,
-        }.ConnectionString;
+    // the writer gives the numbers itself: nothing has to be watched
+    private CampaignStore(string folder) => file = new(Path.Combine(folder, FileName), foreignKeys: false, _ => { });
 
     /// <summary>Opens the store in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
     public static CampaignStore Open(string folder)
     {
-        Directory.CreateDirectory(folder);
         var store = new CampaignStore(folder);
-        store.Do(connection =>
-        {
-            SqliteLedger.Demand(connection.ServerVersion);
-            CampaignSchema.Demand(CampaignSchema.Version(connection)); // before anything is changed
-            CampaignSchema.Run(connection, "PRAGMA journal_mode = WAL");
-            CampaignSchema.BringUpToDate(connection);
-            return true;
-        });
+        store.file.Prepare(CampaignSchema.Steps);
         return store;
     }
 
@@ -47,7 +32,7 @@ public sealed class CampaignStore
         File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
 
     /// <summary>Imports the regulator's public file.</summary>
-    /// <param name="file">From its beginning; its length is asked for the progress.</param>
+    /// <param name="rows">The file from its beginning; its length is asked for the progress.</param>
     /// <param name="name">Its name.</param>
     /// <param name="at">Now.</param>
     /// <param name="aside">Gets every row that cannot be read.</param>
@@ -55,7 +40,7 @@ public sealed class CampaignStore
     /// <param name="cancel">Stops it and leaves everything as it was.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public ImportTotals ImportPublic(
-        Stream file,
+        Stream rows,
         string name,
         DateTimeOffset at,
         RowAsideTaker aside,
@@ -66,7 +51,7 @@ public sealed class CampaignStore
             CampaignSource.Public,
             name,
             at,
-            writer => PublicRows.Write(file, writer, aside, progress ?? (_ => { }), cancel)
+            writer => PublicRows.Write(rows, writer, aside, progress ?? (_ => { }), cancel)
         );
 
     /// <summary>Imports the shop's own list.</summary>
@@ -84,13 +69,29 @@ public sealed class CampaignStore
         );
 
     /// <summary>What was imported: of each file the last time. Empty: nothing can be looked up.</summary>
-    public IReadOnlyList<ImportedList> Lists() => Do(CampaignLookup.Lists);
+    public IReadOnlyList<ImportedList> Lists() => file.Do(CampaignLookup.Lists);
 
-    /// <summary>The records of a machine's make, model and year, and those that do not say model or year.</summary>
-    public IReadOnlyList<Campaign> Of(AskedMachine machine) => Do(c => CampaignLookup.Of(c, machine));
+    /// <summary>The records of a machine's make, model and year, and those that do not say model or year; none that is withdrawn.</summary>
+    public IReadOnlyList<Campaign> Of(AskedMachine machine) => file.Do(c => CampaignLookup.Of(c, machine).Standing);
+
+    /// <summary>Those that would be among them, had they not been withdrawn.</summary>
+    public IReadOnlyList<Campaign> WithdrawnOf(AskedMachine machine) =>
+        file.Do(c => CampaignLookup.Of(c, machine).Withdrawn);
+
+    /// <summary>Takes a campaign of the shop's own lists back. The record of it, and its records, stay.</summary>
+    /// <param name="number">Its number; dashes and capitals are no matter.</param>
+    /// <param name="because">Why.</param>
+    /// <param name="by">Who.</param>
+    /// <param name="at">Now.</param>
+    public WithdrawOutcome Withdraw(string number, string because, string by, DateTimeOffset at) =>
+        file.Do(c => Withdrawals.Take(c, number, because, by, at));
+
+    /// <summary>All that were ever withdrawn, the first one first.</summary>
+    public IReadOnlyList<Withdrawn> WithdrawnSoFar() =>
+        file.Do<IReadOnlyList<Withdrawn>>(c => [.. Withdrawals.All(c).Select(w => w.Withdrawn)]);
 
     /// <summary>Models of that make whose names begin as the machine's, or are its beginning: perhaps the same machine, called otherwise.</summary>
-    public IReadOnlyList<string> Alike(AskedMachine machine) => Do(c => CampaignLookup.Alike(c, machine));
+    public IReadOnlyList<string> Alike(AskedMachine machine) => file.Do(c => CampaignLookup.Alike(c, machine));
 
     private ImportTotals Import(
         CampaignSource source,
@@ -98,9 +99,9 @@ public sealed class CampaignStore
         DateTimeOffset at,
         Func<CampaignWriter, ImportTotals> write
     ) =>
-        Do(connection =>
+        file.Do(connection =>
         {
-            CampaignSchema.Run(connection, "PRAGMA cache_size = -49152; PRAGMA synchronous = FULL");
+            connection.Run("PRAGMA cache_size = -49152; PRAGMA synchronous = FULL");
             using var transaction = connection.BeginTransaction();
             using var begin = new Prepared(
                 connection,
@@ -121,18 +122,4 @@ public sealed class CampaignStore
             transaction.Commit();
             return totals;
         });
-
-    private T Do<T>(Func<SqliteConnection, T> work)
-    {
-        try
-        {
-            using var connection = new SqliteConnection(connectionText);
-            connection.Open();
-            return work(connection);
-        }
-        catch (DbException broken)
-        {
-            throw new LedgerUnavailable($"{connectionText}: {broken.Message}", broken);
-        }
-    }
 }

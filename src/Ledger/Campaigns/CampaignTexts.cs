@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
 

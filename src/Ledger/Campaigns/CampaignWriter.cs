@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
 
@@ -63,7 +64,7 @@ internal sealed class CampaignWriter(SqliteConnection connection, SqliteTransact
     public ImportTotals Finish(long rows, long setAside)
     {
         if (leftOver)
-            CampaignSchema.Run(connection, "DELETE FROM says WHERE id NOT IN (SELECT says FROM concern)");
+            connection.Run("DELETE FROM says WHERE id NOT IN (SELECT says FROM concern)");
         return new(rows, added, updated, unchanged, duplicates, setAside);
     }
 

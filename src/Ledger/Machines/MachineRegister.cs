@@ -1,7 +1,5 @@
-using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Machines;
@@ -20,28 +18,15 @@ public sealed class MachineRegister
     public const int MostFound = 50;
 
     private const int RowsBetweenLooks = 1024;
-    private readonly string connectionText;
+    private readonly KeptFile file;
 
-    private MachineRegister(string folder) =>
-        connectionText = new SqliteConnectionStringBuilder
-        {
-            DataSource = Path.Combine(folder, FileName),
-            Pooling = false,
-        }.ConnectionString;
+    private MachineRegister(string folder) => file = new(Path.Combine(folder, FileName), foreignKeys: true, Begin);
 
     /// <summary>Opens the register in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
     public static MachineRegister Open(string folder)
     {
-        Directory.CreateDirectory(folder);
         var register = new MachineRegister(folder);
-        register.Do(connection =>
-        {
-            SqliteLedger.Demand(connection.ServerVersion);
-            RegisterSchema.Demand(CampaignSchema.Version(connection)); // before anything is changed
-            CampaignSchema.Run(connection, "PRAGMA journal_mode = WAL");
-            RegisterSchema.BringUpToDate(connection);
-            return true;
-        });
+        register.file.Prepare(RegisterSchema.Steps);
         return register;
     }
 
@@ -52,9 +37,9 @@ public sealed class MachineRegister
     /// <summary>Takes the rows of a list in; says of each what became of it.</summary>
     /// <exception cref="OperationCanceledException">It was cancelled; everything is as it was.</exception>
     public void Import(IEnumerable<RowToImport> rows, Action<ImportedRow> took, CancellationToken cancel = default) =>
-        Do(connection =>
+        file.Do(connection =>
         {
-            CampaignSchema.Run(connection, "PRAGMA cache_size = -49152");
+            connection.Run("PRAGMA cache_size = -49152");
             using var transaction = connection.BeginTransaction();
             using var writer = new RegisterWriter(connection, transaction);
             var count = 0;
@@ -65,24 +50,28 @@ public sealed class MachineRegister
                 took(writer.Write(row));
             }
             cancel.ThrowIfCancellationRequested();
+            writer.Finish();
             transaction.Commit();
             return true;
         });
 
-    /// <summary>Machines with the text inside id, VIN, frame number, plate or owner; only letters and digits count, in either case.</summary>
+    /// <summary>
+    /// Machines with the text inside id, VIN, frame number, plate, make with model and year, or owner, or with all its words in one
+    /// of machine and owner; only letters and digits count, in either case.
+    /// </summary>
     /// <returns>Null when fewer than three letters or digits are asked for.</returns>
     public FoundMachines? Find(string text) =>
-        NameKey.Of(text) is { Length: >= FindKey.Shortest } key
-            ? Do(connection => RegisterLookup.Find(connection, key, MostFound))
+        FindText.Of(text) is { } asked
+            ? file.Do(connection => RegisterLookup.Find(connection, asked, MostFound))
             : null;
 
     /// <summary>One machine, or null.</summary>
-    public FoundMachine? Machine(string id) => Do(connection => RegisterLookup.Machine(connection, "id", id));
+    public FoundMachine? Machine(string id) => file.Do(connection => RegisterLookup.Machine(connection, "id", id));
 
     /// <summary>Takes away who brings a machine; the record stays. Nothing of the name remains in the file.</summary>
     /// <returns>Whether somebody was on record; null when there is no such machine.</returns>
     public bool? ForgetOwner(string id) =>
-        Do<bool?>(connection =>
+        file.Do<bool?>(connection =>
         {
             if (RegisterLookup.Machine(connection, "id", id) is not { } found)
                 return null;
@@ -102,25 +91,13 @@ public sealed class MachineRegister
                 }
                 transaction.Commit();
             }
-            CampaignSchema.Run(connection, "PRAGMA wal_checkpoint(TRUNCATE)"); // the log holds old pages
+            connection.Run("PRAGMA wal_checkpoint(TRUNCATE)"); // the log holds old pages
             return found.Owner is not null;
         });
 
-    private T Do<T>(Func<SqliteConnection, T> work)
+    private static void Begin(SqliteConnection connection)
     {
-        try
-        {
-            using var connection = new SqliteConnection(connectionText);
-            connection.Open();
-            CampaignSchema.Run(
-                connection,
-                "PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON"
-            );
-            return work(connection);
-        }
-        catch (DbException broken)
-        {
-            throw new LedgerUnavailable($"{connectionText}: {broken.Message}", broken);
-        }
+        connection.CreateFunction<string?, string>("find_key", text => NameKey.Of(text ?? ""));
+        connection.Run("PRAGMA synchronous = FULL; PRAGMA secure_delete = ON");
     }
 }

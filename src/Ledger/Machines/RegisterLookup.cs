@@ -7,14 +7,32 @@ namespace Witnessmark.Ledger.Machines;
 /// <summary>Reads the register.</summary>
 internal static class RegisterLookup
 {
-    /// <summary>Machines with the key inside, those found by themselves before those found by their owner.</summary>
-    public static FoundMachines Find(SqliteConnection connection, string key, int most)
+    /// <summary>How many machines with a word are looked through for one too short for the index.</summary>
+    private const int MostLookedThrough = 2000;
+
+    /// <summary>
+    /// Machines with the whole text inside, then those with all its words; those found by themselves before those found by their
+    /// owner.
+    /// </summary>
+    public static FoundMachines Find(SqliteConnection connection, FindText text, int most)
     {
         List<long> rows = [];
-        foreach (var table in (string[])["machine_find", "owner_find"])
-            if (rows.Count <= most)
-                rows.AddRange(Rows(connection, table, key, most + 1).Except(rows).ToArray());
-        return new([.. rows.Take(most).Select(r => Machine(connection, "row", r)!)], rows.Count > most);
+        var more = false;
+        Look(Quoted(text.Whole), []);
+        if (text.HasWords)
+            Look(string.Join(" AND ", text.Words.Select(Quoted)), text.Short);
+        return new([.. rows.Take(most).Select(r => Machine(connection, "row", r)!)], more || rows.Count > most);
+
+        void Look(string match, IReadOnlyList<string> also)
+        {
+            foreach (var table in (string[])["machine_find", "owner_find"])
+                if (rows.Count <= most)
+                {
+                    var (found, cut) = Rows(connection, table, match, also, most + 1);
+                    rows.AddRange(found.Except(rows).ToArray());
+                    more |= cut;
+                }
+        }
     }
 
     /// <summary>A machine by one column, or null.</summary>
@@ -46,18 +64,30 @@ internal static class RegisterLookup
         );
     }
 
-    private static List<long> Rows(SqliteConnection connection, string table, string key, int most)
+    private static (List<long> Rows, bool Cut) Rows(
+        SqliteConnection connection,
+        string table,
+        string match,
+        IReadOnlyList<string> also,
+        int most
+    )
     {
+        var limit = also.Count == 0 ? most : MostLookedThrough;
         using var command = connection.CreateCommand();
-        command.CommandText = $"SELECT rowid FROM {table} WHERE {table} MATCH $key LIMIT $most";
-        command.Parameters.AddWithValue("$key", $"\"{key}\""); // letters and digits only: no quote can end it early
-        command.Parameters.AddWithValue("$most", most);
+        command.CommandText = $"SELECT rowid, keys FROM {table} WHERE {table} MATCH $match LIMIT $limit";
+        command.Parameters.AddWithValue("$match", match);
+        command.Parameters.AddWithValue("$limit", limit);
         using var row = command.ExecuteReader();
         List<long> rows = [];
-        while (row.Read())
-            rows.Add(row.GetInt64(0));
-        return rows;
+        var looked = 0;
+        for (; rows.Count < most && row.Read(); looked++)
+            if (also.All(w => row.GetString(1).Contains(w, StringComparison.Ordinal)))
+                rows.Add(row.GetInt64(0));
+        return (rows, also.Count > 0 && looked == limit);
     }
+
+    // letters and digits only: no quote can end it early
+    private static string Quoted(string key) => $"\"{key}\"";
 
     private static List<DistanceOnDay> Distances(SqliteConnection connection, long machine)
     {

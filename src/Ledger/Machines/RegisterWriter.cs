@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Ledger.Campaigns;
+using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Machines;
 
@@ -47,20 +47,8 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
         "INSERT OR REPLACE INTO owner VALUES ($1, $2, $3)",
         3
     );
-    private readonly Prepared unindex = new(connection, transaction, "DELETE FROM machine_find WHERE rowid = $1", 1);
-    private readonly Prepared index = new(
-        connection,
-        transaction,
-        "INSERT INTO machine_find (rowid, keys) VALUES ($1, $2)",
-        2
-    );
-    private readonly Prepared unindexOwner = new(connection, transaction, "DELETE FROM owner_find WHERE rowid = $1", 1);
-    private readonly Prepared indexOwner = new(
-        connection,
-        transaction,
-        "INSERT INTO owner_find (rowid, keys) VALUES ($1, $2)",
-        2
-    );
+    private readonly FindIndex machines = new(connection, transaction, "machine_find");
+    private readonly FindIndex owners = new(connection, transaction, "owner_find");
 
     public ImportedRow Write(RowToImport given)
     {
@@ -81,19 +69,25 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
             change.Change([key, .. Columns(after)]);
         }
         if (after != before)
-            Index(before is null ? null : unindex, index, key!.Value, [row.Id, after.Vin, after.Frame, after.Plate]);
+            machines.Put(key!.Value, before is not null, after.FoundBy(row.Id));
         if (Distance(key!.Value, row.Distance) | Owner(key.Value, row.Owner) && outcome == RowOutcome.Same)
             outcome = RowOutcome.Updated;
         return new(given.Line, row.Id, outcome, null, given.Raw);
     }
 
+    /// <summary>Writes what still waits.</summary>
+    public void Finish()
+    {
+        machines.Write();
+        owners.Write();
+    }
+
     public void Dispose()
     {
         foreach (
-            var statement in (Prepared[])
-                [find, idOfVin, add, change, addDistance, ownerOf, setOwner, unindex, index, unindexOwner, indexOwner]
+            var part in (IDisposable[])[find, idOfVin, add, change, addDistance, ownerOf, setOwner, machines, owners]
         )
-            statement.Dispose();
+            part.Dispose();
     }
 
     private static ImportedRow Aside(RowToImport given, string id, string why) =>
@@ -138,7 +132,7 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
         if (owner is null || owner == before)
             return false;
         setOwner.Change(key, owner.Name, owner.Contact);
-        Index(before is null ? null : unindexOwner, indexOwner, key, [owner.Name, owner.Contact]);
+        owners.Put(key, before is not null, [owner.Name, owner.Contact]);
         return true;
     }
 
@@ -146,12 +140,6 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
     {
         using var found = ownerOf.Rows(key);
         return found.Read() ? new(found.GetString(0), found.GetString(1)) : null;
-    }
-
-    private static void Index(Prepared? remove, Prepared write, long key, IEnumerable<string?> texts)
-    {
-        remove?.Change(key);
-        write.Change(key, FindKey.Of(texts));
     }
 
     private sealed record Says(
@@ -162,5 +150,9 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
         string Name,
         int? Year,
         string? Sheet
-    );
+    )
+    {
+        /// <summary>Make, model and year are one text: people type them in one go.</summary>
+        public IEnumerable<string?> FoundBy(string id) => [id, Vin, Frame, Plate, $"{Make} {Name} {Year}"];
+    }
 }

@@ -6,18 +6,22 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>The cautions: what follows from this job's work, and who has the last word.</summary>
 public static class BeforeYouRide
 {
-    internal static void Write(Pages pages, JobState state)
+    private const double Gutter = 14;
+
+    /// <summary>The cautions, with the code that proves the sheet beside them.</summary>
+    internal static void Write(Pages pages, JobState state, Cell code)
     {
-        var lines = Of(state).ToList();
-        pages.Begin("Before you ride", 40);
-        foreach (var line in lines)
-            pages.Row(
-                [Cell.Of(0, 10, ("–", Typeface.Body)), Cell.Of(12, Pages.Width - 12, (line, Typeface.Body))],
-                1,
-                false
-            );
+        var width = code.X - Gutter;
+        IReadOnlyList<Cell> row = [new(0, width, [.. Of(state).SelectMany(s => Hanging(s, width))]), code];
+        pages.Begin("Before you ride", Pages.HeightOf(row, 2));
+        pages.Row(row, 2, false);
         pages.End();
     }
+
+    /// <summary>A dash before the first line, and the further lines under its text.</summary>
+    private static IEnumerable<TextLine> Hanging(string sentence, double width) =>
+        Cell.Of(0, width - 12, (sentence, Typeface.Body))
+            .Lines.Select((l, i) => l with { Text = $"{(i == 0 ? "– " : "   ")}{l.Text}" });
 
     /// <summary>The sentences in order.</summary>
     public static IEnumerable<string> Of(JobState state)
@@ -28,6 +32,8 @@ public static class BeforeYouRide
             yield return $"Do not ride it until the maker has spoken on campaign {campaign}: its notice says so.";
         foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.ParkOutside).Select(c => c.Number).Distinct())
             yield return $"Park it outside, away from buildings, until campaign {campaign} is settled: its notice says so.";
+        foreach (var dropped in state.Dropped.Where(d => d.Point.Safety))
+            yield return $"{dropped.Point.Title} was not looked at in this visit, by decision of {dropped.Lead}: have it looked at.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
         // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.

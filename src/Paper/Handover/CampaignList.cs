@@ -23,12 +23,20 @@ public static class CampaignList
     {
         foreach (var open in state.CampaignsOpen ?? [])
             yield return (Open(open), open.DoNotRide || open.ParkOutside);
+        foreach (var left in StillOpen(state))
+            yield return ($"It leaves with {left.Number} open, decided by {left.Entry.By}: {left.Why}", true);
         foreach (var settled in state.CampaignsDone)
             yield return (Settled(settled), false);
         if (state.Arrival?.Campaigns is { Count: 0 })
             yield return ("None was found in the shop's lists when the machine arrived.", false);
         else if (state.CampaignsDone.Count > 0 && state.Arrival is { Campaigns: null })
             yield return ("Others were not looked up when the machine arrived.", false);
+    }
+
+    private static IEnumerable<CampaignLeft> StillOpen(JobState state)
+    {
+        var open = (state.CampaignsOpen ?? []).Select(c => NameKey.Of(c.Number)).ToHashSet();
+        return state.CampaignsLeft.Where(l => open.Contains(NameKey.Of(l.Number)));
     }
 
     private static string Open(FoundCampaign campaign) =>

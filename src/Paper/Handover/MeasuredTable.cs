@@ -9,8 +9,8 @@ internal static class MeasuredTable
 {
     private const double PointAt = 19;
     private const double LimitAt = 166;
-    private const double FoundAt = 262;
-    private const double RuleAt = 336;
+    private const double FoundAt = 280;
+    private const double RuleAt = 352;
     private const double LeftAt = 441;
     private const double Gutter = 8;
 

@@ -2,6 +2,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
+using Witnessmark.Bench.Photographs;
 
 namespace Witnessmark.Paper.Handover;
 
@@ -30,7 +31,21 @@ public static class PointWords
 
     /// <summary>Who demands it; a figure that binds nobody says so.</summary>
     public static string Origin(PointState state) =>
-        state.Figure?.Origin switch
+        state is { Given: { } given, Figure: { } figure }
+            ? $"{Of(figure.Origin)}; given at the bench by {given.Entry.By}"
+            : Of(state.Figure?.Origin);
+
+    /// <summary>What a photograph was taken of: the machine, a point, or where the point's figure stands.</summary>
+    public static string Of(Photograph photograph, JobState state)
+    {
+        var title = state.Points.FirstOrDefault(p => p.Point.Id == photograph.Point)?.Point.Title;
+        return photograph.Point.Length == 0 ? "The machine"
+            : photograph.Figure is not null ? $"{title ?? photograph.Point}: where its figure stands"
+            : title ?? photograph.Point;
+    }
+
+    private static string Of(Origin? origin) =>
+        origin switch
         {
             null => "",
             { Kind: OriginKind.Maker, Place: var place } => $"maker, {place}",

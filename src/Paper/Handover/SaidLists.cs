@@ -3,7 +3,7 @@ using Witnessmark.Paper.Pdf;
 
 namespace Witnessmark.Paper.Handover;
 
-/// <summary>What people said: points left as they are with the reason, and notes.</summary>
+/// <summary>What people said: points left as they are or dropped from the plan with the reason, and notes.</summary>
 internal static class SaidLists
 {
     public static void Write(Pages pages, JobState state)
@@ -12,6 +12,10 @@ internal static class SaidLists
             .Points.Where(p => p.Left is not null)
             .Select(p => $"{p.Point.Title}: {p.Left!.Value.Why} ({p.Left.Value.Entry.By})");
         Write(pages, "Left as it is, and why", [.. left]);
+        var dropped = state
+            .Dropped.Where(d => d.Point.Safety)
+            .Select(d => $"{d.Point.Title}: {d.Why} ({d.Entry.By}; {d.Lead} stands for it)");
+        Write(pages, "Dropped from the plan though safety hangs on it, and why", [.. dropped]);
         var notes = state
             .Points.SelectMany(p => p.Notes.Select(n => $"{p.Point.Title}: {n.Text} ({n.Entry.By})"))
             .Concat(state.Notes.Select(n => $"{n.Text} ({n.Entry.By})"));

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Drawings;
+using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
 
 namespace Witnessmark.Paper.Handover;
@@ -7,22 +8,30 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>The end of the sheet: who released, who received, and the code that proves the log book.</summary>
 internal static class SheetEnd
 {
-    private const double CodeWidth = 84;
+    private const double PlainWidth = 84;
+    private const double SignedWidth = 112; // 81 modules of 0.49 mm: three dots each in a scan of 150 dpi
 
-    public static void Write(Pages pages, JobState state, string head)
+    /// <summary>The code, at the right edge.</summary>
+    public static Cell Code(JobState state, string workshop, string head, ShopSeal? seal)
     {
-        var code = QrDrawing.Of(CodeText(state, head), $"Seal of the log book of job {state.Job}");
-        var codeCell = Cell.Of(Pages.Width - CodeWidth, CodeWidth, code);
-        pages.Gap(10);
-        pages.Row([Signature(0, "released by", Name(state)), Signature(178, "received by", ""), codeCell], 0, false);
-        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head), Typeface.Aside with { Size = 7.5 }))], 2, false);
+        var text = seal is null ? CodeText(state, head) : LogBookFile.Signature(state.Job, workshop, head, seal);
+        var width = seal is null ? PlainWidth : SignedWidth;
+        var label = $"Code: {(seal is null ? "seal" : "signed seal")} of the log book of job {state.Job}";
+        return Cell.Of(Pages.Width - width, width, QrDrawing.Of(text, label));
     }
 
-    /// <summary>What the code holds: the job and the seal of its log book.</summary>
+    public static void Write(Pages pages, JobState state, string head, ShopSeal? seal)
+    {
+        pages.Row([Signature(0, "released by", Name(state)), Signature(200, "received by", "")], 0, false);
+        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head, seal), Typeface.Aside with { Size = 7.5 }))], 4, false);
+    }
+
+    /// <summary>What an unsigned code holds: the job and the seal of its log book.</summary>
     public static string CodeText(JobState state, string head) => $"witnessmark job:{state.Job} log-book-sha256:{head}";
 
-    private static string Proof(JobState state, string head) =>
-        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}.";
+    private static string Proof(JobState state, string head, ShopSeal? seal) =>
+        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}"
+        + (seal is null ? "." : $", signed with the workshop's key {seal.Key.Id}.");
 
     private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Name : "";
 
@@ -31,7 +40,7 @@ internal static class SheetEnd
         const double width = 160;
         var face = new Typeface(9);
         var shown = Cell.Of(0, width, (name, face)).Lines.Select(l => l.Text).ToList();
-        var top = 44 + (shown.Count > 3 ? (shown.Count - 3) * face.Leading : 0);
+        var top = 30 + (shown.Count > 3 ? (shown.Count - 3) * face.Leading : 0);
         var shapes = new List<Shape> { new Line(0, top + 4, width, top + 4, Ink.Full, 0.7) };
         shapes.AddRange(
             shown.Select(

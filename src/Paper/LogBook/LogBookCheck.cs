@@ -1,18 +1,17 @@
 using System.Text;
 using System.Text.Json;
-using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Paper.LogBook;
 
-/// <summary>Checks a log book file against its own hashes.</summary>
+/// <summary>Checks a log book file against its own hashes and signatures.</summary>
 internal static class LogBookCheck
 {
-    public static LogBookFinding Of(string text)
+    public static LogBookFinding Of(string text, KnownKeys known)
     {
         try
         {
             using var document = JsonDocument.Parse(text);
-            return Of(document.RootElement);
+            return Of(document.RootElement, known);
         }
         catch (JsonException broken)
         {
@@ -29,13 +28,24 @@ internal static class LogBookCheck
         }
     }
 
+    /// <summary>The public keys that a file carries.</summary>
+    public static IEnumerable<PublicKey> KeysIn(JsonElement file) =>
+        file.TryGetProperty("keys", out var keys) && keys.ValueKind == JsonValueKind.Array
+            ? keys.EnumerateArray().Select(PublicKey.Read)
+            : [];
+
+    public static string? TextOf(JsonElement json, string name) =>
+        json.ValueKind == JsonValueKind.Object
+        && json.TryGetProperty(name, out var value)
+        && value.ValueKind == JsonValueKind.String
+            ? value.GetString()
+            : null;
+
     /// <summary>Whether everything up to the end is right so far, and names of the format stand first, in their order.</summary>
     private static bool BeginsAsOne(string text)
     {
-        if (
-            !text.StartsWith("{\"arrived\":", StringComparison.Ordinal)
-            && !text.StartsWith("{\"chains\":", StringComparison.Ordinal)
-        )
+        string[] first = ["{\"arrived\":", "{\"chains\":", $"{{\"format\":\"{LogBookFile.Format}\""];
+        if (!first.Any(f => text.StartsWith(f, StringComparison.Ordinal)))
             return false;
         var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(text), isFinalBlock: false, state: default);
         try
@@ -49,75 +59,65 @@ internal static class LogBookCheck
         }
     }
 
-    private static LogBookFinding Of(JsonElement file)
+    private static LogBookFinding Of(JsonElement file, KnownKeys known)
     {
         if (file.ValueKind != JsonValueKind.Object || TextOf(file, "format") != LogBookFile.Format)
             return Unreadable($"it does not say that it is a \"{LogBookFile.Format}\"");
-        if (!file.TryGetProperty("version", out var version) || version.ToString() != $"{LogBookFile.Version}")
-            return Unreadable($"its version is {version}; this program reads version {LogBookFile.Version}");
-        if (!file.TryGetProperty("entries", out var entries) || entries.ValueKind != JsonValueKind.Array)
-            return Missing("the entries are");
-        return Changed(entries) ?? Missing(file, entries.GetArrayLength()) ?? Sealed(file);
+        var version = file.TryGetProperty("version", out var written) ? written.ToString() : "missing";
+        return version switch
+        {
+            "1" => VisitCheck.Of(file) ?? Whole([new(TextOf(file, "job"), null, TextOf(file, "head")!, null, null)]),
+            "2" => OfVisits(file, known),
+            _ => Unreadable($"its version is {version}; this program reads versions 1 and {LogBookFile.Version}"),
+        };
     }
 
-    private static LogBookFinding? Changed(JsonElement entries)
+    private static LogBookFinding OfVisits(JsonElement file, KnownKeys known)
     {
-        var read = new List<Entry>();
-        foreach (var json in entries.EnumerateArray())
+        if (
+            !file.TryGetProperty("visits", out var visits)
+            || visits.ValueKind != JsonValueKind.Array
+            || visits.GetArrayLength() == 0
+        )
+            return VisitCheck.Missing("the visits are");
+        var signatures = new SignatureCheck([.. KeysIn(file)], known);
+        var found = new List<VisitFinding>();
+        foreach (var visit in visits.EnumerateArray())
         {
-            try
-            {
-                read.Add(EntryJson.Read(json));
-            }
-            catch (MalformedEntry malformed)
-            {
-                return ChangedAt(TextOf(json, "id"), malformed.Message);
-            }
+            if (visit.ValueKind != JsonValueKind.Object)
+                return Unreadable("a visit in it is no object");
+            if (VisitCheck.Of(visit) is { } wrong)
+                return wrong with { Says = $"Job {TextOf(visit, "job")}: {wrong.Says}" };
+            var (read, fault) = signatures.Of(visit);
+            if (fault is not null)
+                return fault;
+            found.Add(read);
         }
-        // A device writes entries of other jobs between these: a gap in its numbers is no fault here.
-        var fault = ChainCheck.Of(read).FirstOrDefault(f => f.Kind is not ChainFaultKind.Gap);
-        return fault is null ? null : new(LogBookWord.Changed, fault.Says, fault.Entry.Id);
+        return signatures.OfWhole(file, found) ?? Whole(found);
     }
 
-    private static LogBookFinding? Missing(JsonElement file, int there)
+    private static LogBookFinding Whole(IReadOnlyList<VisitFinding> visits)
     {
-        if (!file.TryGetProperty("count", out var counted) || !counted.TryGetInt32(out var count))
-            return Missing("the count of the entries is");
-        return there < count ? Missing($"{count - there} of {count} entries are")
-            : there > count ? new(LogBookWord.Changed, $"The file counts {count} entries, but {there} stand in it.")
-            : null;
+        var strangers = visits
+            .Where(v => v is { KeyId: not null, KeyName: null })
+            .Select(v => v.KeyId)
+            .Distinct()
+            .ToList();
+        var says =
+            strangers.Count > 0
+                ? $"The file is whole, but the key {string.Join(" and the key ", strangers)} is not known here: ask the workshop for its public key by another way."
+            : visits.All(v => v.KeyId is null)
+                ? "The file is as it was written. Nobody signed it: compare its seal with the paper."
+            : "The file is as it was written, and signed by a known key.";
+        return new(
+            strangers.Count > 0 ? LogBookWord.UnknownKey : LogBookWord.Intact,
+            says,
+            null,
+            visits[^1].Head,
+            visits
+        );
     }
-
-    private static LogBookFinding Sealed(JsonElement file)
-    {
-        if (TextOf(file, "head") is not { } head)
-            return Missing("the seal is");
-        var open = LogBookFile.Value(json =>
-        {
-            foreach (var member in file.EnumerateObject().Where(m => m.Name != "head"))
-                member.WriteTo(json);
-        });
-        return LogBookFile.HeadOf(open) == head
-            ? new(LogBookWord.Intact, "The file is as it was written. Compare its seal with the paper.", Head: head)
-            : new(
-                LogBookWord.Changed,
-                "Something outside of the entries was changed: the content does not fit the seal."
-            );
-    }
-
-    private static LogBookFinding ChangedAt(string? id, string why) =>
-        new(LogBookWord.Changed, $"Entry {id ?? "without an id"} was changed: {why}", id);
-
-    private static LogBookFinding Missing(string what) =>
-        new(LogBookWord.Truncated, $"The file is not whole: {what} missing.");
 
     private static LogBookFinding Unreadable(string why) =>
         new(LogBookWord.Unreadable, $"This is no log book that can be read: {why}.");
-
-    private static string? TextOf(JsonElement json, string name) =>
-        json.ValueKind == JsonValueKind.Object
-        && json.TryGetProperty(name, out var value)
-        && value.ValueKind == JsonValueKind.String
-            ? value.GetString()
-            : null;
 }

@@ -10,10 +10,70 @@ namespace Witnessmark.Paper.LogBook;
 /// <summary>Writes what a log book holds.</summary>
 internal static class LogBookContent
 {
-    public static void Write(Utf8JsonWriter json, JobState state, Workbench bench, string? head)
+    private static readonly string[] Known = ["format", "keys", "paper", "signature", "version", "visits"];
+
+    /// <summary>Members of a file that this program does not know. They are kept and signed as they are.</summary>
+    public static IReadOnlyDictionary<string, JsonElement> OthersIn(JsonElement file) =>
+        file.EnumerateObject().Where(m => !Known.Contains(m.Name)).ToDictionary(m => m.Name, m => m.Value);
+
+    /// <summary>The file of all visits, in canonical form.</summary>
+    public static string File(EarlierVisits whole, ShopSeal? seal, IReadOnlyList<string>? paper)
+    {
+        var lines = paper is null ? (JsonElement?)null : Lines(paper);
+        var keys = seal is null ? whole.Keys : [.. whole.Keys, seal.Key];
+        return CanonicalJson.Of(
+            LogBookFile.Value(json =>
+            {
+                json.WriteString("format", LogBookFile.Format);
+                json.WriteNumber("version", LogBookFile.Version);
+                Array(json, "visits", whole.Visits, v => v.WriteTo(json));
+                Array(json, "keys", keys.Distinct().OrderBy(k => k.Id, StringComparer.Ordinal), k => k.Write(json));
+                Member(json, "paper", lines);
+                foreach (var (name, value) in whole.Others)
+                    Member(json, name, value);
+                Text(json, "signature", seal is null ? null : Whole(whole, lines, seal));
+            })
+        );
+    }
+
+    /// <summary>What the signature over the file binds of a part: its hash, or null where there is none.</summary>
+    public static string? HeadOf(JsonElement? part) => part is { } there ? LogBookFile.HeadOf(there) : null;
+
+    /// <summary>The members that this program does not know as one object; null when there are none.</summary>
+    public static JsonElement? Together(IReadOnlyDictionary<string, JsonElement> others) =>
+        others.Count == 0
+            ? null
+            : LogBookFile.Value(json =>
+            {
+                foreach (var (name, value) in others)
+                    Member(json, name, value);
+            });
+
+    /// <summary>The signature over the file: which visits it holds, in which order, and what the paper around it says.</summary>
+    private static string Whole(EarlierVisits whole, JsonElement? paper, ShopSeal seal) =>
+        seal.Signed(json =>
+        {
+            Array(json, "heads", whole.Visits, v => json.WriteStringValue(LogBookFile.HeadIn(v)));
+            Text(json, "paper", HeadOf(paper));
+            Text(json, "others", HeadOf(Together(whole.Others)));
+        });
+
+    private static void Member(Utf8JsonWriter json, string name, JsonElement? value)
+    {
+        if (value is not { } there)
+            return;
+        json.WritePropertyName(name);
+        there.WriteTo(json);
+    }
+
+    private static JsonElement Lines(IReadOnlyList<string> paper) =>
+        LogBookFile.Value(json => Array(json, "lines", paper, json.WriteStringValue));
+
+    /// <summary>One visit. By itself, with its seal, it is a log book of version 1.</summary>
+    public static void Visit(Utf8JsonWriter json, JobState state, Workbench bench)
     {
         json.WriteString("format", LogBookFile.Format);
-        json.WriteNumber("version", LogBookFile.Version);
+        json.WriteNumber("version", 1);
         json.WriteString("job", state.Job);
         Object(json, "workshop", () => Texts(json, ("id", bench.Workshop.Id), ("name", bench.Workshop.Name)));
         if (state.Arrival is { } arrival)
@@ -24,7 +84,6 @@ internal static class LogBookContent
         Array(json, "entries", state.Entries, e => EntryJson.Write(json, e));
         json.WriteNumber("count", state.Entries.Count);
         Object(json, "chains", () => Chains(json, state.Entries));
-        Text(json, "head", head);
     }
 
     private static void Write(Utf8JsonWriter json, Arrival arrival)
@@ -39,6 +98,8 @@ internal static class LogBookContent
                     ("id", machine.Id),
                     ("name", machine.Name),
                     ("vin", machine.Vin),
+                    ("frame", machine.Frame),
+                    ("plate", machine.Plate),
                     ("year", machine.Year?.ToString(CultureInfo.InvariantCulture))
                 )
         );
@@ -64,6 +125,7 @@ internal static class LogBookContent
             ("state", Spoken.Of(point.Stripe)),
             ("limit", point.Figure?.Short),
             ("origin", point.Figure is null ? null : PointWords.Origin(point)),
+            ("vouchedBy", point.Vouched?.Name),
             ("found", point.Found is { } found ? PointWords.Shown(found) : null),
             ("leftAt", point.Current is { } now ? PointWords.Shown(now) : null),
             ("grounds", point.Current?.Opinion.Grounds),

@@ -6,34 +6,59 @@ namespace Witnessmark.Paper.Pdf;
 /// <summary>One line of text.</summary>
 internal sealed record TextLine(string Text, Typeface Face);
 
-/// <summary>One column of a row: lines of text, or a drawing.</summary>
+/// <summary>One column of a row: lines of text, a drawing, or a picture.</summary>
 /// <param name="X">From the left edge of the text area.</param>
 /// <param name="Width">Its lines are broken to this.</param>
 /// <param name="Lines">Broken lines.</param>
 /// <param name="Drawing">A drawing instead, or null.</param>
-/// <param name="Scale">Points in one unit of the drawing.</param>
+/// <param name="Scale">Points in one unit of the drawing, or in one pixel of the picture.</param>
+/// <param name="Picture">A picture instead, or null.</param>
 internal sealed record Cell(
     double X,
     double Width,
     IReadOnlyList<TextLine> Lines,
     Drawing? Drawing = null,
-    double Scale = 1
+    double Scale = 1,
+    XImage? Picture = null
 )
 {
+    private const double TallestPicture = 111;
+
     private const char Glue = '\u00A0'; // on paper an ordinary space
 
-    public double Height => Drawing is { } d ? d.Height * Scale : Lines.Sum(l => l.Face.Leading);
+    public double Height =>
+        Drawing is { } d ? d.Height * Scale
+        : Picture is { } p ? p.PixelHeight * Scale
+        : Lines.Sum(l => l.Face.Leading);
+
+    /// <summary>What it says in letters, in the order in which they are drawn.</summary>
+    public IEnumerable<string> Said =>
+        Drawing is { } d ? d.Shapes.OfType<Words>().Select(w => Printable.Of(w.Text)) : Lines.Select(l => l.Text);
 
     /// <summary>Text, broken to the width; empty texts are left out.</summary>
     public static Cell Of(double x, double width, params IEnumerable<(string? Text, Typeface Face)> texts) =>
         new(
             x,
             width,
-            [.. texts.Where(t => !string.IsNullOrWhiteSpace(t.Text)).SelectMany(t => Broken(t.Text!, t.Face, width))]
+            [
+                .. texts
+                    .Where(t => !string.IsNullOrWhiteSpace(t.Text))
+                    .SelectMany(t => Broken(Printable.Of(t.Text!), t.Face, width)),
+            ]
         );
 
     /// <summary>A drawing as wide as the column.</summary>
     public static Cell Of(double x, double width, Drawing drawing) => new(x, width, [], drawing, width / drawing.Width);
+
+    /// <summary>A picture, as wide as the column or as tall as a picture may be.</summary>
+    public static Cell Of(double x, double width, XImage picture) =>
+        new(
+            x,
+            width,
+            [],
+            Scale: Math.Min(width / picture.PixelWidth, TallestPicture / picture.PixelHeight),
+            Picture: picture
+        );
 
     private static IEnumerable<TextLine> Broken(string text, Typeface face, double width)
     {

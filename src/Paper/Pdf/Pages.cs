@@ -1,23 +1,25 @@
 using System.Globalization;
-using PdfSharp.Drawing;
 using PdfSharp.Pdf;
-using Witnessmark.Paper.Drawings;
 
 namespace Witnessmark.Paper.Pdf;
 
-/// <summary>A4 pages filled from the top. Rows stay whole; a heading goes with its first row and stands again on the next page.</summary>
-internal sealed class Pages(PdfDocument document, string footer)
+/// <summary>Pages filled from the top. Rows stay whole; a heading goes with its first row and stands again on the next page.</summary>
+/// <remarks>Rows are placed first and drawn at the end: only then is it known what all pages say, and the file's tags follow the reading order.</remarks>
+internal sealed class Pages(PaperSize size, string footer)
 {
-    private const double Left = 40;
     private const double Top = 38;
-    private const double Bottom = 842 - 46; // A4 is 842 points high; the footer stands below
+    private const double Foot = 46; // the footer stands in it
 
-    /// <summary>Width of the text area.</summary>
-    public const double Width = 595 - 2 * Left;
+    /// <summary>Width of the text area, the same on every paper.</summary>
+    public const double Width = 515;
 
-    private readonly List<XGraphics> pages = [];
+    private readonly List<PlacedRow> placed = [];
     private IReadOnlyList<Cell>[] repeated = [];
+    private RowKind kind = RowKind.Text;
+    private int page = -1;
     private double y = double.PositiveInfinity;
+
+    private double Bottom => size.Height - Foot;
 
     /// <summary>Leaves room, but not at the top of a page.</summary>
     public void Gap(double height) => y = y <= Top ? y : y + height;
@@ -25,43 +27,28 @@ internal sealed class Pages(PdfDocument document, string footer)
     /// <summary>Begins a part: its heading and columns, kept with the first row, and repeated where the rows go on.</summary>
     public void Begin(string heading, double firstRow, IReadOnlyList<Cell>? columns = null)
     {
-        repeated = [];
+        End();
         Gap(13);
         var title = (IReadOnlyList<Cell>)[Cell.Of(0, Width, (heading, Typeface.Heading))];
         Ask(title.Max(c => c.Height) + 22 + firstRow);
         Row(title, 2, false);
         if (columns is not null)
-            Row(columns, 3);
-        repeated = columns is null
-            ?
-            [
-                [Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))],
-            ]
-            :
-            [
-                [Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))],
-                columns,
-            ];
+            Place(columns, 3, true, RowKind.Columns);
+        var goingOn = (IReadOnlyList<Cell>)[Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))];
+        repeated = columns is null ? [goingOn] : [goingOn, columns];
+        kind = columns is null ? RowKind.Text : RowKind.TableRow;
     }
 
     /// <summary>Ends the part: nothing is repeated any more.</summary>
-    public void End() => repeated = [];
+    public void End() => (repeated, kind) = ([], RowKind.Text);
 
     /// <summary>A row of cells, centred on each other, with a line under it.</summary>
     public void Row(IReadOnlyList<Cell> cells, double padding = 4, bool ruled = true)
     {
-        var height = HeightOf(cells, padding);
-        if (height > Bottom - Top - 60)
-        {
+        if (HeightOf(cells, padding) > Bottom - Top - 60)
             InPieces(cells, padding, ruled);
-            return;
-        }
-        Ask(height);
-        foreach (var cell in cells)
-            Draw(cell, y + (height - cell.Height) / 2);
-        y += height;
-        if (ruled)
-            pages[^1].DrawLine(new XPen(PdfPen.Grey(Ink.Steel), 0.5), Left, y, Left + Width, y);
+        else
+            Place(cells, padding, ruled, kind);
     }
 
     /// <summary>Height of a row.</summary>
@@ -73,25 +60,41 @@ internal sealed class Pages(PdfDocument document, string footer)
     {
         if (y + height <= Bottom)
             return;
-        pages.Add(XGraphics.FromPdfPage(document.AddPage(new PdfPage { Size = PdfSharp.PageSize.A4 })));
+        page++;
         y = Top;
         var again = repeated;
         repeated = [];
         foreach (var row in again)
-            Row(row, 3, row.Count > 1);
+            Place(row, 3, row.Count > 1, row.Count > 1 ? RowKind.Columns : RowKind.Text);
         repeated = again;
     }
 
-    /// <summary>Writes the footers and closes the pages.</summary>
-    public void Close()
+    /// <summary>All that the pages say, in the order in which they say it.</summary>
+    public IEnumerable<string> Lines() =>
+        Enumerable
+            .Range(0, page + 1)
+            .SelectMany(n =>
+                placed.Where(r => r.Page == n).SelectMany(r => r.Cells).SelectMany(c => c.Cell.Said).Append(Footer(n))
+            );
+
+    /// <summary>Draws the pages into a file.</summary>
+    public void Draw(PdfDocument document)
     {
-        for (var i = 0; i < pages.Count; i++)
-        {
-            var number = string.Create(CultureInfo.InvariantCulture, $"{footer} · page {i + 1} of {pages.Count}");
-            var cell = Cell.Of(0, Width, (number, new Typeface(7.5, false, Ink.Soft)));
-            Text(pages[i], cell.Lines.Take(1), Left, 842 - 34);
-            pages[i].Dispose();
-        }
+        var drawn = new TaggedPages(document, size);
+        for (var n = 0; n <= page; n++)
+            drawn.Draw([.. placed.Where(r => r.Page == n)], Footer(n));
+    }
+
+    private string Footer(int n) =>
+        string.Create(CultureInfo.InvariantCulture, $"{footer} · page {n + 1} of {page + 1}");
+
+    private void Place(IReadOnlyList<Cell> cells, double padding, bool ruled, RowKind kindOf)
+    {
+        var height = HeightOf(cells, padding);
+        Ask(height);
+        var at = y;
+        y += height;
+        placed.Add(new(page, kindOf, [.. cells.Select(c => (c, at + (height - c.Height) / 2))], ruled ? y : null));
     }
 
     /// <summary>A row taller than a page flows over as many as it needs, line by line.</summary>
@@ -109,30 +112,7 @@ internal sealed class Pages(PdfDocument document, string footer)
                     Drawing = start == 0 ? c.Drawing : null,
                 }
             );
-            Row([.. part], padding, ruled && from + piece >= longest);
-        }
-    }
-
-    private void Draw(Cell cell, double top)
-    {
-        if (cell.Drawing is { } drawing)
-            PdfPen.Draw(pages[^1], drawing, Left + cell.X, top, cell.Scale);
-        else
-            Text(pages[^1], cell.Lines, Left + cell.X, top);
-    }
-
-    private static void Text(XGraphics page, IEnumerable<TextLine> lines, double x, double top)
-    {
-        foreach (var line in lines)
-        {
-            page.DrawString(
-                line.Text,
-                line.Face.Font,
-                new XSolidBrush(PdfPen.Grey(line.Face.Ink)),
-                x,
-                top + line.Face.Size
-            );
-            top += line.Face.Leading;
+            Place([.. part], padding, ruled && from + piece >= longest, kind);
         }
     }
 }

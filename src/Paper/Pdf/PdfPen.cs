@@ -61,7 +61,13 @@ internal static class PdfPen
                 break;
             case Words w:
                 var at = new XPoint(w.X, w.Y);
-                page.DrawString(w.Text, SheetFonts.Of(w.Size, w.Bold), Brush(w.Ink)!, at, w.Centred ? Middle : Start);
+                page.DrawString(
+                    Printable.Of(w.Text),
+                    SheetFonts.Of(w.Size, w.Bold),
+                    Brush(w.Ink)!,
+                    at,
+                    w.Centred ? Middle : Start
+                );
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(shape), shape, "A shape without a PDF form.");

@@ -8,7 +8,7 @@ namespace Witnessmark.Paper.Pdf;
 internal sealed class SheetFonts : IFontResolver
 {
     private const string Family = "Atkinson Hyperlegible Next";
-    private const string Regular = "AtkinsonHyperlegibleNext-Regular";
+    internal const string Regular = "AtkinsonHyperlegibleNext-Regular";
     private const string Bold = "AtkinsonHyperlegibleNext-Bold";
 
     // PDFsharp knows one resolver for the whole process.
@@ -26,7 +26,10 @@ internal sealed class SheetFonts : IFontResolver
     public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
         familyName == Family ? new(isBold ? Bold : Regular) : null;
 
-    public byte[] GetFont(string faceName)
+    public byte[] GetFont(string faceName) => Bytes(faceName);
+
+    /// <summary>A font's file.</summary>
+    internal static byte[] Bytes(string faceName)
     {
         using var resource =
             typeof(SheetFonts).Assembly.GetManifestResourceStream($"{faceName}.ttf")

@@ -24,6 +24,9 @@ public static class Description
             text.Append(
                 $"  {path}{(input.Optional ? "?" : "")}: {input.Meaning}\n      {input.Kind}{Default(input)}\n"
             );
+        text.Append($"\nAs options\n  witnessmark calc {calculation.Name}\n");
+        foreach (var line in OptionForm.Lines(calculation))
+            text.Append($"      {line}\n");
         text.Append("\nGives\n");
         foreach (var output in calculation.Gives)
             text.Append($"  {output.Name} [{output.Kind}]: {output.Meaning}\n");

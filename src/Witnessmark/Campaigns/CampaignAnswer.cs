@@ -9,12 +9,14 @@ namespace Witnessmark.Campaigns;
 /// <param name="Machine">The machine that was asked about.</param>
 /// <param name="Lists">The lists that were looked in.</param>
 /// <param name="Campaigns">The matches, loud ones first.</param>
+/// <param name="Withdrawn">What was withdrawn of the shop's own lists and would be among them.</param>
 /// <param name="Alike">Models of that make with names that begin alike, not looked in.</param>
 internal sealed record CampaignAnswer(
     bool LookedUp,
     AskedMachine Machine,
     IReadOnlyList<AnsweredList> Lists,
     IReadOnlyList<AnsweredCampaign> Campaigns,
+    IReadOnlyList<AnsweredWithdrawal> Withdrawn,
     IReadOnlyList<string> Alike
 )
 {
@@ -25,14 +27,37 @@ internal sealed record CampaignAnswer(
         var store = CampaignStore.OpenIfThere(folder);
         var lists = store?.Lists() ?? [];
         return store is null || lists.Count == 0
-            ? new(false, machine, [], [], [])
+            ? new(false, machine, [], [], [], [])
             : new(
                 true,
                 machine,
                 [.. lists.Select(AnsweredList.Of)],
                 [.. CampaignMatches.Of(store.Of(machine), machine).Select(AnsweredCampaign.Of)],
+                AnsweredWithdrawal.Of(store, machine),
                 store.Alike(machine)
             );
+    }
+}
+
+/// <summary>A campaign of the shop's own lists that would concern the machine, or might, had nobody withdrawn it.</summary>
+internal sealed record AnsweredWithdrawal(string Number, string Because, string By, string At)
+{
+    public static IReadOnlyList<AnsweredWithdrawal> Of(CampaignStore store, AskedMachine machine)
+    {
+        var numbers = CampaignMatches
+            .Of(store.WithdrawnOf(machine), machine)
+            .Where(m => m.Concern != Concern.DoesNot)
+            .Select(m => NameKey.Of(m.Campaign.Number))
+            .ToHashSet();
+        return
+        [
+            .. store
+                .WithdrawnSoFar()
+                .Where(w => numbers.Contains(NameKey.Of(w.Number)))
+                .GroupBy(w => NameKey.Of(w.Number))
+                .Select(g => g.Last())
+                .Select(w => new AnsweredWithdrawal(w.Number, w.Because, w.By, w.At)),
+        ];
     }
 }
 

@@ -7,7 +7,12 @@ internal static class CampaignsCommand
 {
     /// <summary>The command with its sub-commands.</summary>
     public static Command Create() =>
-        new("campaigns", "Recalls and bulletins: import lists, look a machine up.") { Import(), For() };
+        new("campaigns", "Recalls and bulletins: import lists, look a machine up, withdraw one of the own.")
+        {
+            Import(),
+            For(),
+            Withdrawn(),
+        };
 
     private static Option<string> Data() =>
         new("--data") { Description = "data folder of the shop", DefaultValueFactory = _ => "data" };
@@ -70,5 +75,32 @@ internal static class CampaignsCommand
             return LookUp.Run(machine, why, parsed.GetRequiredValue(data), parsed.GetValue(json));
         });
         return look;
+    }
+
+    private static Command Withdrawn()
+    {
+        var number = new Argument<string>("NUMBER") { Description = "its number; dashes and capitals are no matter" };
+        var because = new Option<string>("--because") { Description = "why", Required = true };
+        var by = new Option<string>("--by") { Description = "who decides", Required = true };
+        var data = Data();
+        var withdraw = new Command(
+            "withdraw",
+            "Take a campaign of the shop's own lists back. It is kept on record, with who did and why."
+        )
+        {
+            number,
+            because,
+            by,
+            data,
+        };
+        withdraw.SetAction(parsed =>
+            Withdraw.Run(
+                parsed.GetRequiredValue(number),
+                parsed.GetRequiredValue(because),
+                parsed.GetRequiredValue(by),
+                parsed.GetRequiredValue(data)
+            )
+        );
+        return withdraw;
     }
 }

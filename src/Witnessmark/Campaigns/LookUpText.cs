@@ -16,6 +16,10 @@ internal static class LookUpText
             Write(campaign, output);
         output.WriteLine();
         output.WriteLine(Summary(answer));
+        foreach (var withdrawn in answer.Withdrawn)
+            output.WriteLine(
+                $"Withdrawn: {withdrawn.Number}, by {withdrawn.By} on {withdrawn.At[..10]}: {withdrawn.Because}."
+            );
         if (answer.Alike.Count > 0)
             output.WriteLine(
                 $"Not looked in: {string.Join(", ", answer.Alike)}. Ask again with that name if the machine is one."

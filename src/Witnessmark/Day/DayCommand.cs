@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Witnessmark.Bench.Day;
 using Witnessmark.Calc;
 using Witnessmark.DaySolver;
 

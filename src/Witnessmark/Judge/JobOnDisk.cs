@@ -1,5 +1,6 @@
 using Witnessmark.Bench.JobFiles;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Judge;
@@ -8,12 +9,14 @@ namespace Witnessmark.Judge;
 internal static class JobOnDisk
 {
     /// <summary>The state of the job after each of its entries, or every mistake in its files. Mistakes name files as they were given.</summary>
+    /// <param name="file">The job file.</param>
+    /// <param name="pictures">Takes the photographs that it names, by hash.</param>
     public static (
         IReadOnlyList<JobState>? Steps,
         Workbench? Bench,
-        DateOnly Day,
+        JobHeader? Header,
         IReadOnlyList<Mistake> Mistakes
-    ) Read(FileInfo file)
+    ) Read(FileInfo file, IDictionary<string, byte[]> pictures)
     {
         var mistakes = new Mistakes();
         var name = Path.GetRelativePath(Directory.GetCurrentDirectory(), file.FullName);
@@ -21,25 +24,37 @@ internal static class JobOnDisk
             return Wrong(mistakes, name, "there is no such file", "the path of a job file");
         var toml = TomlFile.Read(new(name, File.ReadAllText(file.FullName)), mistakes);
         if (toml.Torn)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var header = JobHeader.Read(toml.Root);
         if (mistakes.Count > 0)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var sources = Sources(header, file.Directory!.FullName, toml, mistakes);
         if (mistakes.Count > 0)
-            return (null, null, default, mistakes.Sorted());
+            return (null, null, null, mistakes.Sorted());
         var (bench, wrong) = WorkbenchFiles.Read(sources);
         if (bench is null)
-            return (null, null, default, wrong);
-        var entries = JobFile.Entries(toml.Root, header, bench);
+            return (null, null, null, wrong);
+        var entries = JobFile.Entries(toml.Root, header, bench, path => Picture(file, path, pictures));
         return mistakes.Count > 0
-            ? (null, null, default, mistakes.Sorted())
+            ? (null, null, null, mistakes.Sorted())
             : (
                 [.. Enumerable.Range(1, entries.Count).Select(n => JobFold.Of(header.Number, entries.Take(n), bench))],
                 bench,
-                header.Day,
+                header,
                 []
             );
+    }
+
+    /// <summary>The bytes of a photograph that the job file names, or null when there is no such file.</summary>
+    private static byte[]? Picture(FileInfo job, string path, IDictionary<string, byte[]> pictures)
+    {
+        var whole = Path.GetFullPath(path, job.Directory!.FullName);
+        if (!File.Exists(whole))
+            return null;
+        var file = File.ReadAllBytes(whole);
+        if (StoredPicture.Of(file).Value is { } stored)
+            pictures[stored.Picture.Sha256] = stored.Bytes;
+        return file;
     }
 
     internal static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)
@@ -90,7 +105,7 @@ internal static class JobOnDisk
             .Order(StringComparer.Ordinal)
             .Select(path => new SourceText($"{kind}/{Path.GetFileName(path)}", File.ReadAllText(path)));
 
-    private static (IReadOnlyList<JobState>?, Workbench?, DateOnly, IReadOnlyList<Mistake>) Wrong(
+    private static (IReadOnlyList<JobState>?, Workbench?, JobHeader?, IReadOnlyList<Mistake>) Wrong(
         Mistakes mistakes,
         string name,
         string found,
@@ -98,6 +113,6 @@ internal static class JobOnDisk
     )
     {
         mistakes.Add(new(name, 1, 1), found, right);
-        return (null, null, default, mistakes.Sorted());
+        return (null, null, null, mistakes.Sorted());
     }
 }

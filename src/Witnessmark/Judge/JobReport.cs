@@ -27,20 +27,41 @@ internal static class JobReport
 
     private static void Step(TextWriter to, JobState before, JobState after)
     {
-        foreach (var (was, now) in before.Points.Zip(after.Points))
+        Changes(to, before, after);
+        if (after.Photographs.Count > before.Photographs.Count)
+            to.WriteLine($"  photograph: {after.Photographs[^1].Shows}");
+        foreach (var (was, now) in Pairs(before, after))
             if (now.Readings.Count > was.Readings.Count)
                 Reading(to, was, now);
             else if (now.Corrections.Count > was.Corrections.Count)
                 to.WriteLine($"  done: {now.Point.Title}: {now.Corrections[^1].Words}");
+            else if (now.Given is { } given && given.Point == now.Point.Id && was.Given?.Entry.Id != given.Entry.Id)
+                to.WriteLine($"  figure for this job: {now.Point.Title}: {given.Figure.InSheet}");
+            else if (now.Vouched is { } vouched && was.Vouched is null)
+                to.WriteLine($"  vouched for: {now.Point.Title}: {vouched.Name} for {now.Figure!.InSheet}");
             else if (now.Marked is not null && was.Marked is null)
                 to.WriteLine($"  / marked: {now.Point.Title}");
             else if (now.Left is { } left && was.Left is null)
                 to.WriteLine($"  - left as it is: {now.Point.Title}: {left.Why}");
             else if (now.Notes.Count > was.Notes.Count)
                 to.WriteLine($"  note: {now.Point.Title}: {now.Notes[^1].Text}");
-        foreach (var (was, now) in before.Points.Zip(after.Points))
+        foreach (var (was, now) in Pairs(before, after))
             if (now.AgainBecause.Count > 0 && was.AgainBecause.Count == 0)
                 to.WriteLine($"  x read again: {now.Point.Title}. {string.Join(" ", now.AgainBecause)}");
+    }
+
+    /// <summary>Points that were in the plan before and after; what came or went is told by itself.</summary>
+    private static IEnumerable<(PointState, PointState)> Pairs(JobState before, JobState after) =>
+        before.Points.Join(after.Points, p => p.Point.Id, p => p.Point.Id, (was, now) => (was, now));
+
+    private static void Changes(TextWriter to, JobState before, JobState after)
+    {
+        foreach (var point in after.Points.ExceptBy(before.Points.Select(p => p.Point.Id), p => p.Point.Id))
+            to.WriteLine($"  + in the plan: {point.Point.Title}: {point.Why}");
+        foreach (var dropped in after.Dropped.ExceptBy(before.Dropped.Select(d => d.Point.Id), d => d.Point.Id))
+            to.WriteLine(
+                $"  - dropped from the plan: {dropped.Point.Title}: {dropped.Why}{(dropped.Lead is { } lead ? $" ({lead} stands for it)" : "")}"
+            );
     }
 
     private static void Reading(TextWriter to, PointState before, PointState point)

@@ -1,3 +1,5 @@
+using Witnessmark.Photographs;
+
 namespace Witnessmark.Serve;
 
 /// <summary>The whole API.</summary>
@@ -19,6 +21,11 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapGet("/stock", StockEndpoint.Get);
+        api.MapPost("/stock/moves", StockEndpoint.Post);
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
+        api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get);
+        api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));

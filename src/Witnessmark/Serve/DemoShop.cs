@@ -55,7 +55,14 @@ public static class DemoShop
             bench.Workshop.Id,
             Job,
             EntryKind.Arrival,
-            EntryBody.Arrival(machine.Id, sheet.Id, sheet.Revision, purpose, bench.Plan(purpose, sheet, machine)),
+            EntryBody.Arrival(
+                machine.Id,
+                sheet.Id,
+                sheet.Revision,
+                purpose,
+                bench.Plan(purpose, sheet, machine),
+                known: machine
+            ),
             Strikes: null,
             Covers: null,
             now.ToString("O"),

@@ -21,4 +21,10 @@ public static class MachinesEndpoint
         MachineRegister.OpenIfThere(data.Path)?.Machine(id) is { } found
             ? Results.Json(MachineAnswer.Of(found, ledger.JobsOf(id)))
             : Failure.Of(404, "There is no such machine in the register.");
+
+    /// <summary><c>DELETE /api/machines/{id}/owner</c>: takes away who brings it; <c>forgotten</c> says whether somebody was on record.</summary>
+    public static IResult ForgetOwner(string id, DataFolder data) =>
+        MachineRegister.OpenIfThere(data.Path)?.ForgetOwner(id) is { } known
+            ? Results.Json(new { Forgotten = known })
+            : Failure.Of(404, "There is no such machine in the register.");
 }

@@ -1,8 +1,11 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Keys;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
+using Witnessmark.LogBooks;
+using Witnessmark.Paper.LogBook;
 using Witnessmark.Sheets;
 
 namespace Witnessmark.Serve;
@@ -13,10 +16,18 @@ public sealed class ServedShop
     private readonly DataFolder data;
     private readonly TimeProvider clock;
     private readonly Lock revising = new();
+    private readonly Lazy<ShopSeal> seal;
     private volatile Shelf shelf;
 
     private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopLedger ledger) =>
-        (this.data, this.clock, this.shelf, Ledger) = (data, clock, shelf, ledger);
+        (this.data, this.clock, this.shelf, Ledger, LogBooks, seal) = (
+            data,
+            clock,
+            shelf,
+            ledger,
+            new(data.Path),
+            new(() => KeyFolder.ShopKey(data.Path).Seal)
+        );
 
     /// <summary>The files of the workbench.</summary>
     public IReadOnlyList<SourceText> Files => shelf.Files;
@@ -26,6 +37,12 @@ public sealed class ServedShop
 
     /// <summary>The entries.</summary>
     public ShopLedger Ledger { get; }
+
+    /// <summary>What it signs with.</summary>
+    public ShopSeal Seal => seal.Value;
+
+    /// <summary>Log books that came with machines.</summary>
+    public LogBookShelf LogBooks { get; }
 
     /// <summary>Opens the shop in a data folder, or says every mistake that keeps it closed.</summary>
     /// <exception cref="LedgerUnavailable">The ledger cannot be opened.</exception>

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
 
 namespace Witnessmark.Serve;
@@ -17,6 +18,8 @@ public static class Server
                 DemoShop.Fill(data, AppContext.BaseDirectory);
             if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
                 return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
+            foreach (var gap in SheetGaps.Of(shop.Bench))
+                Console.WriteLine(gap);
             if (demo)
             {
                 DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);

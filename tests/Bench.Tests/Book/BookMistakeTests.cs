@@ -151,6 +151,13 @@ public class BookMistakeTests
         "no calculation \"chain-ware\"",
         "\"chain-wear\""
     )]
+    [InlineData(
+        "\"chain-wear\"",
+        "\"palm-reading\"",
+        "\"palm-reading\"",
+        "no calculation \"palm-reading\"",
+        "witnessmark calc list"
+    )]
     [InlineData("ride = \"It rolls.\"", "ridge = \"It rolls.\"", "ridge", "no point \"ridge\"", "\"ride\"")]
     [InlineData("set = \"2 min\"", "set = \"8 day\"", "\"8 day\"", "\"8 day\"", "a time from 0 min to 7 day")]
     [InlineData("\nset = \"2 min\"", "", "\"rear stand\"]", "\"set\" is missing", "set =")]

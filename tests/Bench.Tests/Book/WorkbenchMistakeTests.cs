@@ -1,3 +1,4 @@
+using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Jobs;
 
 namespace Witnessmark.Bench.Tests.Book;
@@ -123,18 +124,18 @@ public class WorkbenchMistakeTests
     }
 
     [Fact]
-    public void A_sheet_without_a_figure_that_a_point_needs_names_point_figure_and_file()
+    public void A_sheet_without_a_figure_that_a_point_needs_is_no_mistake_and_names_point_figure_and_sheet()
     {
         const string table =
             "[figures.\"throttle.free-play\"]\nrange = \"2 to 4 mm\"\nwhen = \"at the flange of the grip, bars straight ahead\"\norigin = \"maker: handbook p. 58\"\n";
         var other = DemoFiles.All.Append(
             new("sheets/fell-900.toml", DemoFiles.All.Single(s => s.Name == Sheet).Text.Replace(table, ""))
         );
-        var mistake = Assert.Single(WorkbenchFiles.Read(other).Mistakes);
-        Assert.Equal(("sheets/fell-900.toml", DemoFiles.LineOf(Sheet, "[sheet]")), (mistake.File, mistake.Line));
+        var (bench, mistakes) = WorkbenchFiles.Read(other);
+        Assert.Empty(mistakes);
         Assert.Equal(
-            "sheets/fell-900.toml has no figure \"throttle.free-play\", by which point \"throttle-free-play\" is judged",
-            mistake.Found
+            "The figure sheet \"fell-900\" has no figure \"throttle.free-play\", by which \"Throttle grip, free play\" is judged: a job will ask for it at the bench.",
+            Assert.Single(SheetGaps.Of(bench!)).ToString()
         );
     }
 

@@ -6,7 +6,7 @@ using Witnessmark.Bench.Tests.Book;
 namespace Witnessmark.Bench.Tests.Jobs;
 
 /// <summary>Somebody at the bench of the demo workshop: writes entries as a device would.</summary>
-internal sealed class AtWork(string device = "tablet")
+internal sealed class AtWork(string device = "tablet", Workbench? at = null)
 {
     public const string Job = "412";
     private readonly List<Entry> entries = [];
@@ -18,7 +18,7 @@ internal sealed class AtWork(string device = "tablet")
 
     public Entry Last => entries[^1];
 
-    public JobState State => JobFold.Of(Job, entries, Bench);
+    public JobState State => JobFold.Of(Job, entries, at ?? Bench);
 
     public PointState this[string point] => State.Points.Single(p => p.Point.Id == point);
 
@@ -70,6 +70,17 @@ internal sealed class AtWork(string device = "tablet")
 
     public AtWork Marks(string point) => Writes(EntryKind.Mark, EntryBody.Mark(point));
 
+    /// <summary>Vouches by name for the figure of the newest sheet, or for another one.</summary>
+    public AtWork Vouches(string point, string name = "Ines Tallow", string? figure = null) =>
+        Writes(
+            EntryKind.Vouch,
+            EntryBody.Vouch(
+                point,
+                name,
+                figure ?? Bench.Newest("fell-640")!.Figures[Bench.Book.Points[point].JudgedBy!].InSheet
+            )
+        );
+
     public AtWork Leaves(string point, string why) => Writes(EntryKind.Left, EntryBody.Left(point, why));
 
     public AtWork Releases(string name) => Writes(EntryKind.Release, EntryBody.Release(name));
@@ -110,7 +121,8 @@ internal sealed class AtWork(string device = "tablet")
                 "coolant-level" or "oil-level" => Reads(point, "0.75"),
                 "chain-slack" => Reads(point, "60 mm", "37 mm"),
                 "chain-round" => Reads(point, [.. Enumerable.Repeat("23 mm", 12)]),
-                "axle-alignment" => ReadsSides(["29.0 mm", "29.0 mm", "29.0 mm"], ["29.0 mm", "29.0 mm", "29.0 mm"]),
+                "axle-alignment" => Vouches(point)
+                    .ReadsSides(["29.0 mm", "29.0 mm", "29.0 mm"], ["29.0 mm", "29.0 mm", "29.0 mm"]),
                 "axle-nut" => Tightens(point, "110 N·m"),
                 "drain-plug" => Tightens(point, "29 N·m"),
                 "oil-first-fill" => Reads(point, "3 US qt"),

@@ -46,6 +46,7 @@ public class JobFoldProperties
                     p =>
                         Assert.True(
                             p is { Marked: not null, Current.Opinion.Verdict: VerdictWord.Inside or VerdictWord.Close }
+                                && (p.Vouched is not null || !p.NeedsVouching)
                         )
                 );
     }

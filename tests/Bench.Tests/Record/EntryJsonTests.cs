@@ -87,7 +87,7 @@ public class EntryJsonTests
     {
         PlannedPoint[] points = [new("chain-slack", "service")];
         Assert.Equal(
-            """{"machine":"fell-640-0412","sheet":"fell-640","revision":3,"purpose":"service","points":[{"point":"chain-slack","why":"service"}],"promised":"Friday"}""",
+            """{"machine":"fell-640-0412","sheet":"fell-640","revision":3,"purpose":"service","points":[{"point":"chain-slack","why":"service"}],"promised":"Friday","vouching":true}""",
             EntryBody.Arrival("fell-640-0412", "fell-640", 3, "service", points, "Friday").GetRawText()
         );
         Assert.Equal(
@@ -110,6 +110,47 @@ public class EntryJsonTests
         Assert.Equal("""{"text":"rattles"}""", EntryBody.Note(null, "rattles").GetRawText());
         Assert.Equal("""{"why":"wrong wheel"}""", EntryBody.Strike("wrong wheel").GetRawText());
         Assert.Equal("""{"name":"Ines"}""", EntryBody.Release("Ines").GetRawText());
+    }
+
+    [Fact]
+    public void What_is_given_at_a_point_has_the_agreed_form()
+    {
+        Assert.Equal(
+            """{"point":"p","key":"k","demand":"torque","printed":"98 N·m","origin":"maker: manual p. 93","tolerance":"5 %","when":"dry","document":{"name":"manual","title":"Fell 640 manual","edition":"1"}}""",
+            EntryBody
+                .Figure(
+                    "p",
+                    new("k", "torque", "98 N·m", "maker: manual p. 93") { Tolerance = "5 %", When = "dry" },
+                    new("manual", "Fell 640 manual", "1")
+                )
+                .GetRawText()
+        );
+        Assert.Equal(
+            """{"point":"p","key":"k","demand":"range","printed":"0 to 1","origin":"shop","unit":"1","also":"x","bolt":"M8 8.8"}""",
+            EntryBody
+                .Figure(
+                    "p",
+                    new("k", "range", "0 to 1", "shop")
+                    {
+                        Unit = "1",
+                        Also = "x",
+                        Bolt = "M8 8.8",
+                    }
+                )
+                .GetRawText()
+        );
+        Assert.Equal(
+            """{"point":"p","name":"Ines","figure":"max 2 mm, shop"}""",
+            EntryBody.Vouch("p", "Ines", "max 2 mm, shop").GetRawText()
+        );
+        Assert.Equal(
+            """{"point":"p","figure":"k","sha256":"ab","type":"image/jpeg","width":3,"height":2,"bytes":9,"shows":"page 93"}""",
+            EntryBody.Photograph("p", "k", new("ab", 3, 2, 9), "page 93").GetRawText()
+        );
+        Assert.StartsWith(
+            """{"sha256":""",
+            EntryBody.Photograph(null, null, new("ab", 3, 2, 9), "the left side").GetRawText()
+        );
     }
 
     private static JsonElement Without(JsonElement json, string name) =>

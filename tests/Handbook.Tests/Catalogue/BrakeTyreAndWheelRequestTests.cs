@@ -120,6 +120,13 @@ public class BrakeTyreAndWheelRequestTests
         Assert.Equal(from, (string)CaseFiles.Ask("tread-depth", given).Outputs!["minimumFrom"]!);
     }
 
+    [Theory]
+    [InlineData("20 g", "0.001 g")]
+    [InlineData("20 g", "1000 kg")]
+    [InlineData("\"5 g\"", "\"1000 kg\"")]
+    public void The_ends_of_what_a_weight_may_be_are_answered(string usual, string end) =>
+        Assert.NotNull(CaseFiles.Ask("wheel-balance", Wheel.Replace(usual, end)).Outputs);
+
     [Fact]
     public void A_trial_that_changed_little_is_noted()
     {

@@ -9,6 +9,16 @@ public class CalculationsTests
         Assert.Empty(Calculations.All.Select(c => c.Name).Except(CaseFiles.All.Select(c => c.Calculation.Name)));
 
     [Fact]
+    public void Every_calculation_has_a_page_and_every_page_a_calculation() =>
+        Assert.Equal(
+            Calculations.All.Select(c => c.Name).Order(StringComparer.Ordinal),
+            Directory
+                .GetFiles(Path.Combine(AppContext.BaseDirectory, "Pages"), "*.md")
+                .Select(f => Path.GetFileNameWithoutExtension(f))
+                .Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
     public void Names_are_unique_and_keys_are_camel_case()
     {
         Assert.Equal(Calculations.All.Count, Calculations.All.Select(c => c.Name).Distinct().Count());

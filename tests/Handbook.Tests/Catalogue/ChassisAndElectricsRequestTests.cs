@@ -114,6 +114,7 @@ public class ChassisAndElectricsRequestTests
             { "voltage-drop", """{"atSource":"0 V","atLoad":"0 V","meterUncertainty":"0 V"}""" },
             { "headlamp-aim", Beam },
             { "headlamp-aim", Beam.Replace("680 mm", "0 mm").Replace("0.5 %", "-0.5 %") },
+            { "headlamp-aim", Beam.Replace("0.5 %", "2 %") }, // one inclination only is permitted
         };
 
     [Theory]
@@ -134,6 +135,10 @@ public class ChassisAndElectricsRequestTests
         Same("voltage-drop", Drop.Replace(",\"confidence\":0.95", ""), Drop);
         Same("battery-state", Battery.Replace(",\"meterError\":\"0.1 V\"", ""), Battery.Replace("0.1 V", "0 V"));
     }
+
+    [Fact]
+    public void The_end_of_the_travel_is_the_same_in_any_unit() =>
+        Same("fork-air", Fork.Replace("80 mm", "5.118110236220473 in"), Fork.Replace("80 mm", "130 mm"));
 
     // The ohm has two signs in Unicode and a name on plain keyboards
     [Theory]

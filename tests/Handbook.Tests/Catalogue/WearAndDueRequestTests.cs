@@ -86,4 +86,23 @@ public class WearAndDueRequestTests
         Assert.Null(reply.Malformed);
         Assert.Null(reply.Refusal);
     }
+
+    [Theory]
+    [InlineData("2025-11-30", "2026-11-25")]
+    [InlineData("2026-01-01", "2026-11-25")]
+    [InlineData("2020-01-01", "2026-11-25")]
+    public void An_entry_may_be_of_today(string entry, string today) =>
+        Assert.NotNull(CaseFiles.Ask("service-due", Due.Replace(entry, today)).Outputs);
+
+    [Fact]
+    public void The_next_service_may_be_now() =>
+        Assert.NotNull(CaseFiles.Ask("wear-forecast", Wear.Replace("10000 km", "5000 km")).Outputs);
+
+    [Fact]
+    public void Only_what_is_asked_for_has_a_probability()
+    {
+        Assert.Single(CaseFiles.Ask("date-forecast", Date).Outputs!["probabilities"]!.AsArray());
+        var silent = CaseFiles.Ask("date-forecast", Date.Replace(",\"byDays\":[80]", "")).Outputs!;
+        Assert.False(silent.ContainsKey("probabilities"));
+    }
 }

@@ -29,6 +29,27 @@ public class OdometerHistoryTests
             Km(68_000),
             Judge(Today("2026-01-01", 61_000, 10, null, used), Done("2025-01-01", 38_000)).Due[0].ByDistance
         );
+        // on the day itself: 59 000 is nearer to the 60 000 of the new one, 20 000 in all less
+        var history = new OdometerHistory([], Seen("2026-01-01", 61_000), used);
+        Assert.Equal(Km(39_000).Millimetres, history.TotalOf(Seen("2025-06-01", 59_000)));
+        Assert.Equal(Km(40_100).Millimetres, history.TotalOf(Seen("2025-06-01", 40_100)));
+    }
+
+    // 6000, then 3000: what was read before can no longer be counted from, whatever it showed
+    [Fact]
+    public void After_a_break_only_later_entries_count()
+    {
+        var odometer = new OdometerHistory(
+            [Seen("2025-01-01", 5000), Seen("2025-03-01", 6000), Seen("2025-06-01", 3000)],
+            Seen("2025-12-01", 10_000),
+            []
+        );
+        Assert.False(odometer.Reaches(Seen("2025-01-01", 5000)));
+        Assert.True(odometer.Reaches(Seen("2025-06-01", 3000)));
+        Assert.False(odometer.Reaches(Seen("2025-06-01", 2999)));
+        var today = new OdometerHistory([Seen("2025-03-01", 6000)], Seen("2025-06-01", 3000), []);
+        Assert.True(today.Reaches(Seen("2025-06-01", 3000)));
+        Assert.False(today.Reaches(Seen("2025-06-01", 3001)));
     }
 
     [Fact]

@@ -62,6 +62,16 @@ public class ServiceDueTests
     public void By_distance(double km, double perDay, DueState state) =>
         Assert.Equal(state, Judge(Rule(10_000), Today("2026-01-01", km, perDay), 30, Done("2026-01-01", 0)).State);
 
+    // 300 km at 10 km a day, but for three parts in 10¹¹ that another unit may add
+    [Theory]
+    [InlineData(3e-9, DueState.Soon, 30)]
+    [InlineData(3e-6, DueState.Later, 30.0000003)]
+    public void Rounding_moves_no_day(double more, DueState state, double days)
+    {
+        var due = Judge(Rule(1000 + more), Today("2026-01-01", 700), 30, Done("2025-01-01", 0));
+        Assert.Equal((state, days), (due.State, Math.Round(due.DaysLeft, 9)));
+    }
+
     [Fact]
     public void Whichever_comes_first_rules_and_says_so()
     {
@@ -70,6 +80,12 @@ public class ServiceDueTests
         Assert.Equal(Km(14_000), byDate.ByDistance);
         var byDistance = Judge(Rule(1000, 12), Today("2026-11-25", 5012.5, 8), 30, Done("2025-11-30", 4000));
         Assert.Equal("By 5000 km: 1000 km after 4000 km on 2025-11-30, 12.5 km over at 8 km a day.", byDistance.Why);
+        var left = Judge(Rule(1000), Today("2026-11-25", 4900), 30, Done("2025-11-30", 4000));
+        Assert.Equal("By 5000 km: 1000 km after 4000 km on 2025-11-30, 100 km left at 10 km a day.", left.Why);
+        var now = Judge(Rule(1000), Today("2026-11-25", 5000), 30, Done("2025-11-30", 4000));
+        Assert.EndsWith(", 0 km left at 10 km a day.", now.Why);
+        var today = Judge(Rule(months: 12), Today("2026-11-25", 1), 30, Done("2025-11-25", 1));
+        Assert.EndsWith(", 0 days left.", today.Why);
         var one = Judge(Rule(months: 1), Today("2026-12-31", 1), 30, Done("2026-11-30", 1));
         Assert.Equal("By 2026-12-30: 1 month after 2026-11-30, 1 day over.", one.Why);
         var tie = Judge(Rule(10, 1), Today("2026-12-29", 1), 30, Done("2026-11-30", 1));

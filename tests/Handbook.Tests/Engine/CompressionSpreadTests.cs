@@ -22,6 +22,17 @@ public class CompressionSpreadTests
     public void The_lowest_must_reach_the_smallest_permitted(double smallest, Call call) =>
         Assert.Equal(call, Of(900, smallest, 0.5).Certain.Call);
 
+    [Theory]
+    [InlineData(1000, 1250, 1200)]
+    [InlineData(1250, 1000, 1200)]
+    [InlineData(1200, 1000, 1250)]
+    [InlineData(1200, 1250, 1000)]
+    public void The_order_of_the_cylinders_does_not_matter(double one, double two, double three)
+    {
+        var spread = CompressionSpread.Of([new(one), new(two), new(three)], null, new(0.15)).Certain;
+        Assert.Equal((1000, 0.2), (spread.Lowest.Kilopascals, spread.OfHighest.Value));
+    }
+
     [Fact]
     public void A_dead_cylinder_beside_a_good_one_spreads_the_whole() =>
         Assert.Equal(1, Of(0, null, 0.15).Certain.OfHighest.Value);

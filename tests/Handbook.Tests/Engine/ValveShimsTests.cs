@@ -15,7 +15,7 @@ public class ValveShimsTests
     {
         for (var seed = 500; seed < 700; seed++)
         {
-            var engine = RandomEngines.Of(seed, 1 + seed % 4, seed % 4);
+            var engine = RandomEngines.Of(seed, 1 + seed % 4, seed / 4 % 4);
             var answer = ValveShims.For(engine.Valves, engine.Stock, engine.Buyable);
             var least = Enumerated(engine.Valves, engine.Stock, engine.Buyable);
             Assert.Equal(least, answer.Holds ? Aims(answer.Certain) : null);
@@ -54,6 +54,56 @@ public class ValveShimsTests
             Assert.Equal(ShimOrigin.Buy, fit.From);
             Assert.InRange(fit.Clearance.Millimetres, 0.1 - 1e-9, 0.15 + 1e-9);
         }
+    }
+
+    // 1.7 mm + 30 · 0.05 mm is 3.2 mm but for rounding
+    [Theory]
+    [InlineData(1.7, 1.7)]
+    [InlineData(3.2, 3.2)]
+    [InlineData(3.25, null)]
+    [InlineData(1.65, null)]
+    public void The_ends_of_a_series_can_be_bought_and_nothing_beyond_them(double needed, double? bought)
+    {
+        var valve = new Valve("I1", new(needed - 0.1), new(0.225), new(0.12), new(0.13));
+        Assert.Equal(bought, ValveShims.For([valve], [], Series).Value?.Plan.Single().Shim.Millimetres);
+    }
+
+    // Everything here is aimed at 0.125 mm, the middle; what is aimed at comes from the page: bought, then squares, then changed
+    [Fact]
+    public void A_shim_on_the_shelf_that_comes_nearer_is_taken_though_the_own_one_would_do()
+    {
+        var valve = new Valve("I1", new(2.4), new(0.11), new(0.1), new(0.15));
+        var plan = ValveShims.For([valve], [new(2.385)], Series).Certain;
+        Assert.Equal((0, 0, 1), Aims(plan));
+        Assert.Equal(ShimOrigin.Stock, plan.Plan.Single().From);
+    }
+
+    // One bought shim would let two others move on: three valves in the middle of their limits, not at the edge. Still it is bought.
+    [Fact]
+    public void Nothing_is_bought_for_the_sake_of_the_middle()
+    {
+        Valve[] valves =
+        [
+            new("I1", new(2.325), new(0.1), new(0.1), new(0.15)),
+            new("I2", new(2.35), new(0.1), new(0.1), new(0.15)),
+            new("I3", new(2.375), new(0.1), new(0.1), new(0.15)),
+        ];
+        Assert.Equal((0, 3 * 50 * 50, 0), Aims(ValveShims.For(valves, [], Series).Certain));
+    }
+
+    // 2.3 mm can be bought and is right for I1; 2.325 mm would be right for I2. The shim on the shelf is nearly right for I1,
+    // but then I2 would have to buy one that is 25 µm off.
+    [Fact]
+    public void How_near_a_bought_shim_comes_counts_as_much()
+    {
+        Valve[] valves =
+        [
+            new("I1", new(2.4), new(0.025), new(0.1), new(0.15)),
+            new("I2", new(2.425), new(0.025), new(0.1), new(0.15)),
+        ];
+        var plan = ValveShims.For(valves, [new(2.305)], Series).Certain;
+        Assert.Equal([ShimOrigin.Buy, ShimOrigin.Stock], plan.Plan.Select(f => f.From));
+        Assert.Equal((1, 40 * 40, 2), Aims(plan));
     }
 
     [Fact]

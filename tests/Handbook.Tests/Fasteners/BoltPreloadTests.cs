@@ -92,6 +92,9 @@ public class BoltPreloadTests
         // EN ISO 898-1: S_p 580 up to M16, 600 above
         Assert.Equal(580, Bolt("M16", "8.8", 0.12).Certain.ProofLoad.Newtons / 156.668, 0.01);
         Assert.Equal(600, Bolt("M18x2", "8.8", 0.12).Certain.ProofLoad.Newtons / 204.181, 0.01);
+        // VDI 2230 table A1, M20 and M24 (from memory), with R_p0.2 660: 640 would give 126 and 182 kN
+        Assert.Equal(130, Bolt("M20", "8.8", 0.12).Certain.Preload.Newtons / 1000, 0.5);
+        Assert.Equal(188, Bolt("M24", "8.8", 0.12).Certain.Preload.Newtons / 1000, 0.5);
     }
 
     [Theory]

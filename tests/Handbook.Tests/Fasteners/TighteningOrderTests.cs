@@ -64,7 +64,7 @@ public class TighteningOrderTests
     [Fact]
     public void No_fastener_is_a_bug_of_the_caller()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => TighteningOrder.Circle(0));
+        Assert.Throws<ArgumentOutOfRangeException>("fasteners", () => TighteningOrder.Circle(0));
         Assert.Throws<ArgumentOutOfRangeException>(() => TighteningOrder.Plate(0, 3));
         Assert.Throws<ArgumentOutOfRangeException>(() => TighteningOrder.Plate(3, 0));
     }

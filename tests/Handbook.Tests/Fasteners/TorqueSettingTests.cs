@@ -50,6 +50,27 @@ public class TorqueSettingTests
         Assert.Equal(worst, set.WorstCase!.Value.NewtonMetres, within);
     }
 
+    // The moment about the nut of the same pull, with one length or angle off: exact where it is linear
+    [Theory]
+    [InlineData(30)]
+    [InlineData(150)]
+    public void One_error_alone_is_the_moment_it_adds(double degrees)
+    {
+        const double length = 400;
+        const double extension = 80;
+        SettingErrors Off(double millimetres, double by) =>
+            new(default, default, new(millimetres), new(by * Math.PI / 180));
+        double Worst(SettingErrors errors) =>
+            TorqueSetting
+                .For(new(60), Fitted(length, extension, degrees), default, errors)
+                .WorstCase!.Value.NewtonMetres;
+        double Moment(double millimetres, double by) =>
+            length + (extension + millimetres) * Math.Cos((degrees + by) * Math.PI / 180);
+        double Added(double millimetres, double by) => 60 * Math.Abs(Moment(millimetres, by) / Moment(0, 0) - 1);
+        Assert.Equal(Added(2, 0), Worst(Off(2, 0)), 1e-9);
+        Assert.Equal(Math.Max(Added(0, 5), Added(0, -5)), Worst(Off(0, 5)), 1e-9);
+    }
+
     [Fact]
     public void Sideways_needs_no_correction() =>
         Assert.Equal(60, TorqueSetting.For(new(60), Fitted(400, 80, 90)).Setting.NewtonMetres, 1e-12);

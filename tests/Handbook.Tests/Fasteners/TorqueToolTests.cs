@@ -68,6 +68,15 @@ public class TorqueToolTests
         Assert.Equal("A", Taken(setting, Tool("A", 1, max, 4)));
     }
 
+    // A part of 10⁻⁹ of the setting, whatever its size
+    [Theory]
+    [InlineData(1000, 5e-10, "A")]
+    [InlineData(1000, 2e-9, null)]
+    [InlineData(0.001, 5e-10, "A")]
+    [InlineData(0.001, 2e-9, null)]
+    public void Beyond_a_bound_only_rounding_is_let_through(double max, double beyond, string? taken) =>
+        Assert.Equal(taken, Taken(max * (1 + beyond), Tool("A", 0, max, 4)));
+
     [Fact]
     public void Without_a_tool_that_covers_it_is_refused() =>
         Assert.Equal("noToolCovers", TorqueTool.For(new(215), [Tool("E", 40, 210, 4)]).Refusal?.Key);

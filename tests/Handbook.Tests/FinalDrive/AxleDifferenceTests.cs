@@ -38,6 +38,9 @@ public class AxleDifferenceTests
         Assert.Equal(call, Of([29.5], [29.0], 0, tolerance).Call);
 
     [Fact]
-    public void A_side_without_a_reading_is_a_bug_of_the_caller() =>
-        Assert.Throws<ArgumentException>(() => Of([], [29], 0.1, 0.5));
+    public void A_side_without_a_reading_is_a_bug_of_the_caller()
+    {
+        Assert.Throws<ArgumentException>("left", () => Of([], [29], 0.1, 0.5));
+        Assert.Throws<ArgumentException>("right", () => Of([29], [], 0.1, 0.5));
+    }
 }

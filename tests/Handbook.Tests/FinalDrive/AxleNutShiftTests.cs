@@ -56,4 +56,24 @@ public class AxleNutShiftTests
         Assert.Equal(-700, answer.Value!.Shift.SquareMillimetres, 1e-9);
         Assert.Null(answer.Value.SetTo);
     }
+
+    // 24² mm² are loosened away: nothing is left to set
+    [Fact]
+    public void A_nut_that_loosens_by_just_the_target_is_refused()
+    {
+        var answer = AxleNutShift.From([], new(24), new(new(-576), new(1)), new(40), new(0.7));
+        Assert.Equal("outOfReach", answer.Refusal?.Key);
+    }
+
+    [Fact]
+    public void Pairs_without_any_scatter_are_a_bug_of_the_caller_and_either_scatter_is_enough()
+    {
+        static Answer<NutShift> With(NutPair[] pairs, double scatter, double u) =>
+            AxleNutShift.From(pairs, new(24.4), Prior, new(scatter), new(u));
+        NutPair[] one = [new(new(26), new(23))];
+        Assert.Throws<ArgumentException>("jobScatter", () => With(one, 0, 0));
+        Assert.True(With(one, 40, 0).Holds);
+        Assert.True(With(one, 0, 0.7).Holds);
+        Assert.True(With([], 0, 0).Holds);
+    }
 }

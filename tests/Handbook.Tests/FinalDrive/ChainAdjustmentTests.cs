@@ -55,6 +55,14 @@ public class ChainAdjustmentTests
         Assert.Equal("trialTooSmall", To(45, At(0, 50), At(1, bound + 1e-9)).Refusal?.Key);
     }
 
+    // Weights 1/(4·50²): the law is known to ± 122 mm² a turn and found near 50
+    [Fact]
+    public void Three_trials_that_hardly_move_are_too_small_and_three_that_move_are_not()
+    {
+        Assert.Equal("trialTooSmall", To(45, At(0, 50), At(0, 50), At(1, 49.5)).Refusal?.Key);
+        Assert.NotEqual("trialTooSmall", To(45, At(0, 50), At(0, 50), At(1, 46)).Refusal?.Key);
+    }
+
     [Fact]
     public void Trials_at_one_and_the_same_place_are_too_small()
     {

@@ -74,16 +74,35 @@ public class ChainRoundTests
         Assert.Equal(places.MinBy(At), curve.TightestAtLink, 0.01);
     }
 
-    [Fact]
-    public void A_wave_is_loosest_where_it_was_put()
+    [Theory]
+    [InlineData(40)]
+    [InlineData(12)]
+    public void A_wave_is_loosest_where_it_was_put(double link)
     {
         var told = ChainRound.From(
             Usual,
-            Read(Usual, 9, 24, (s, d) => 30 + 4 * Math.Cos(2 * Math.PI * (s - 40) / d.RearTeeth))
+            Read(Usual, 9, 24, (s, d) => 30 + 4 * Math.Cos(2 * Math.PI * (s - link) / d.RearTeeth))
         );
-        Assert.Equal(40, told.Certain.Components!.Wheel.LoosestAtLink, 1e-9);
+        Assert.Equal(link, told.Certain.Components!.Wheel.LoosestAtLink, 1e-9);
         Assert.Equal(4, told.Certain.Components.Wheel.Amplitude.Millimetres, 1e-9);
     }
+
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(-0.01)]
+    [InlineData(54)]
+    public void The_tightest_place_of_the_chain_is_a_link_of_it(double link)
+    {
+        var told = ChainRound.From(
+            Usual,
+            Read(Usual, 9, 24, (s, d) => 30 - 2 * Math.Cos(2 * Math.PI * (s - link) / d.Links))
+        );
+        Assert.Equal(link < 0 ? 108 + link : link, told.Certain.Components!.Chain.TightestAtLink, 1e-3);
+    }
+
+    [Fact]
+    public void Without_a_reading_it_is_a_bug_of_the_caller() =>
+        Assert.Throws<ArgumentException>("readings", () => ChainRound.From(Usual, []));
 
     [Fact]
     public void Readings_without_any_residual_are_still_told()

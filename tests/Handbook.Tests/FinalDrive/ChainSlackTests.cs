@@ -58,6 +58,60 @@ public class ChainSlackTests
         );
     }
 
+    // Equal sprockets: the taut loop is 2·L + 30·P, and √(2Le) is all there is to so small an excess
+    [Fact]
+    public void An_excess_too_small_for_the_legs_gives_the_root_too()
+    {
+        var hair = At(30, 30, 104, 587.375 - 2.5e-7).Certain;
+        Assert.Equal(5e-7, hair.Excess.Millimetres, 1e-11);
+        Assert.Equal(Math.Sqrt(2 * 587.375 * 5e-7), hair.Slack!.Value.Millimetres, 1e-6);
+    }
+
+    // Oracle: the middle pushed to where it meets the other run (twice the radius, equal sprockets far apart) or the larger
+    // sprocket (r − √(r² − (L/2)²), sprockets close together); the side that takes less chain decides
+    [Theory]
+    [InlineData(30, 30, 400)]
+    [InlineData(15, 60, 200)]
+    [InlineData(60, 15, 200)]
+    public void The_longest_chain_is_the_one_whose_middle_reaches_the_other_run_or_a_sprocket(
+        int front,
+        int rear,
+        double least
+    )
+    {
+        var (r1, r2) = (front * 15.875 / Math.Tau, rear * 15.875 / Math.Tau);
+        double Run(double centre) => Math.Sqrt(centre * centre - (r2 - r1) * (r2 - r1));
+        double Depth(double half) => new[] { r1 + r2, Touched(r1, half), Touched(r2, half) }.Min();
+        double Longest(double centre)
+        {
+            var (run, depth) = (Run(centre), Depth(Run(centre) / 2));
+            return Math.Min(Around(r1, r2, run, depth), Around(r1, r2, run, -depth));
+        }
+        // The links whose longest excess is met at a distance somewhat above the least
+        var shape = At(front, rear, 2000, least).Value!;
+        var links = (int)Math.Ceiling((2000 * 15.875 - shape.Excess.Millimetres + Longest(least)) / 15.875) + 1;
+        double Excess(double centre) => At(front, rear, links, centre).Value!.Excess.Millimetres;
+        var met = PolygonLoop.Bisected(c => Longest(c) - Excess(c), least, least + 50);
+        Assert.True(At(front, rear, links, met + 1e-4).Holds);
+        Assert.Equal("tooSlack", At(front, rear, links, met - 1e-4).Refusal?.Key);
+    }
+
+    private static double Touched(double r, double half) =>
+        half >= r ? double.PositiveInfinity : r - Math.Sqrt(r * r - half * half);
+
+    // The tangents from the middle to both sprockets and the arcs between old and new contact, beyond the straight run
+    private static double Around(double r1, double r2, double run, double h)
+    {
+        double Leg(double r)
+        {
+            var d = double.Hypot(run / 2, r + h);
+            // on the sprocket itself, rounding may put the middle a hair inside it
+            return Math.Sqrt(Math.Max(0, d * d - r * r))
+                + r * (Math.Atan2(run / 2, r + h) - Math.Acos(Math.Min(1, r / d)));
+        }
+        return Leg(r1) + Leg(r2) - run;
+    }
+
     [Fact]
     public void A_chain_shorter_than_the_loop_is_taut_and_the_geometry_still_holds()
     {

@@ -73,6 +73,13 @@ public class ChainWearTests
     public void Readings_over_different_rollers_are_refused(double roller) =>
         Assert.Equal("notTheSameRollers", Measured(320, roller: roller).Refusal?.Key);
 
+    // 0.5 % short is a miscount, unless twice the uncertainty, 0.0223 %, leaves room for less
+    [Theory]
+    [InlineData(-0.51, true)]
+    [InlineData(-0.53, false)]
+    public void What_the_caliper_leaves_open_is_no_miscount(double percent, bool holds) =>
+        Assert.Equal(holds, Measured(20 * 15.875 * (1 + percent / 100)).Holds);
+
     [Fact]
     public void A_chain_shorter_than_new_means_that_the_links_were_miscounted()
     {

@@ -6,10 +6,11 @@ namespace Witnessmark.Handbook.Tests.Numerics;
 public class LeastSquaresTests
 {
     // NIST Statistical Reference Datasets, linear regression. Correct digits (log relative error) that double precision
-    // must reach on each set: estimates, their deviations. Filip and the Wamplers are made to break it.
+    // must reach on each set: estimates, their deviations. Filip and the Wamplers are made to break it. Norris and Pontius lose a
+    // digit without the step of refinement.
     [Theory]
-    [InlineData("Norris", 12, 12)]
-    [InlineData("Pontius", 11, 11)]
+    [InlineData("Norris", 13, 12)]
+    [InlineData("Pontius", 13, 11)]
     [InlineData("NoInt1", 13, 13)]
     [InlineData("NoInt2", 13, 13)]
     [InlineData("Longley", 11, 11)]
@@ -39,7 +40,7 @@ public class LeastSquaresTests
     {
         var nist = new NistLinear("Wampler1");
         var fit = LeastSquares.Fit(nist.Design, nist.Y);
-        Assert.All(fit.Coefficients, b => Assert.Equal(1, b, 1e-8));
+        Assert.All(fit.Coefficients, b => Assert.Equal(1, b, 1e-10));
         Assert.InRange(fit.ResidualDeviation, 0, 1e-7);
     }
 

@@ -34,6 +34,21 @@ public class PiecewiseLinearTests
     public void A_height_that_is_missed_by_its_last_digit_is_reached_at_the_point() =>
         Assert.Equal(2, Curve.FirstReaching(5 + 1e-13));
 
+    // The slip is 10⁻¹² of the span and of the height, however large they are
+    [Fact]
+    public void The_slip_grows_with_the_span_and_the_height()
+    {
+        var large = new PiecewiseLinear([(0, 0), (1e6, 1e6)]);
+        Assert.Equal(1e6, large.At(1e6 + 5e-7));
+        Assert.Null(large.At(1e6 + 2e-6));
+        Assert.Equal(1e6, large.FirstReaching(1e6 + 5e-7));
+        Assert.Null(large.FirstReaching(1e6 + 2e-6));
+    }
+
+    [Fact]
+    public void A_height_of_zero_is_reached_where_the_curve_crosses_it() =>
+        Assert.Equal(1, new PiecewiseLinear([(0, -1), (2, 1)]).FirstReaching(0));
+
     [Fact]
     public void A_height_above_all_points_is_never_reached() => Assert.Null(Curve.FirstReaching(5.001));
 
@@ -43,5 +58,6 @@ public class PiecewiseLinearTests
         Assert.Throws<ArgumentException>(() => new PiecewiseLinear([]));
         Assert.Throws<ArgumentException>(() => new PiecewiseLinear([(0, 1), (0, 2)]));
         Assert.Throws<ArgumentException>(() => new PiecewiseLinear([(1, 1), (0, 2)]));
+        Assert.Throws<ArgumentException>(() => new PiecewiseLinear([(0, 1), (2, 2), (1, 3)]));
     }
 }

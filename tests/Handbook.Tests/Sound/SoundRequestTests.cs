@@ -49,8 +49,30 @@ public class SoundRequestTests
     }
 
     [Fact]
-    public void A_recording_is_at_most_half_a_minute() =>
+    public void A_recording_is_at_most_half_a_minute()
+    {
         Assert.StartsWith("samples: a longer recording; allowed: at most 30 s", Bare(4_000, 30.01, null).Malformed);
+        Assert.Null(Bare(4_000, 30, null).Malformed);
+    }
+
+    [Fact]
+    public void The_ends_of_what_may_be_given_are_heard()
+    {
+        Assert.Null(Bare(192_000, 0.1, new JsonObject { ["min"] = "400 Hz", ["max"] = "4000 Hz" }).Malformed);
+        Assert.Null(Bare(8_000, 0.1, new JsonObject { ["min"] = "400 Hz", ["max"] = "2000 Hz" }).Malformed);
+    }
+
+    [Theory]
+    [InlineData("16 Hz", true)]
+    [InlineData("15.9 Hz", false)]
+    [InlineData("400 Hz", true)]
+    [InlineData("401 Hz", false)]
+    public void Mains_run_from_16_to_400_Hz(string mains, bool allowed) =>
+        Assert.Equal(
+            allowed,
+            CaseFiles.Ask("tone", $$"""{"samples":"AAAAAA==","sampleRate":"8000 Hz","mains":"{{mains}}"}""").Malformed
+                is null
+        );
 
     [Fact]
     public void A_recording_too_short_for_what_is_expected_is_refused()

@@ -54,7 +54,7 @@ public class TreadDepthTests
             Assert.Equal("noDepthInLaw", refused.Refusal?.Key);
             Assert.Equal(clause, refused.Value!.Clause);
             Assert.Contains(refused.Value.Asks!, refused.Refusal!.Because);
-            Assert.Null(refused.Value.Judged);
+            Assert.Equal(((Judged?)null, false), (refused.Value.Judged, refused.Value.ByShop));
             return;
         }
         var minimum = PublishedRows.Number(printed) / PublishedRows.Number(divisor) * (unit == "in" ? 25.4 : 1);

@@ -88,7 +88,14 @@ public class TyreDateTests
     [InlineData("0102")]
     [InlineData("5399")]
     public void The_first_year_of_the_calendar_does_not_underflow(string code) =>
-        Assert.Equal("notAWeek", TyreDate.Read(code, DateOnly.MinValue).Refusal?.Key);
+        Assert.Contains("no year before 1", TyreDate.Read(code, DateOnly.MinValue).Refusal!.Because);
+
+    [Fact]
+    public void The_first_year_of_the_calendar_is_a_year()
+    {
+        Assert.Equal(1, TyreDate.Read("0101", new(1, 12, 31)).Certain.WeekStarts.Year);
+        Assert.Contains("no year before 1", TyreDate.Read("0199", new(50, 1, 1)).Refusal!.Because); // not year 99
+    }
 
     [Fact]
     public void The_last_year_of_the_calendar_does_not_overflow() =>

@@ -120,9 +120,9 @@ public class TyreMarkingTests
     }
 
     [Theory]
-    [InlineData("120/70-7 M/C 58W", "code 7")]
+    [InlineData("120/70-7 M/C 58W", "code 7 is in the table (8 to 23)")]
     [InlineData("120/70-24 M/C 58W", "code 24")]
-    [InlineData("120/70-17 M/C 15W", "Load index 15")]
+    [InlineData("120/70-17 M/C 15W", "Load index 15 is not in the table (10 to 100)")]
     [InlineData("120/70-17 M/C 101W", "Load index 101")]
     [InlineData("120/70-17 M/C 58X", "X is no speed symbol")]
     [InlineData("120/70 X 17 M/C", "X is no speed symbol")]
@@ -146,6 +146,7 @@ public class TyreMarkingTests
     [InlineData("180/55 ZR 17 M/C", "Z alone")]
     [InlineData("180/55 ZR 17 M/C 73H", "The size says Z")]
     [InlineData("150/80 VB 16 M/C 71H", "The size says V")]
+    [InlineData("150/80 VB 16 M/C 71W", "The size says V")] // only Z stands for the faster letters
     [InlineData("150/80 VB 16 M/C 71V", null)]
     [InlineData("120/90-13 65S", "No M/C")]
     [InlineData("120/90-12 65S", null)]

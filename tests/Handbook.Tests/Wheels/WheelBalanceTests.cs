@@ -76,6 +76,7 @@ public class WheelBalanceTests
     [InlineData(10, 10)]
     [InlineData(10, 10.009)]
     [InlineData(10, 9.991)]
+    [InlineData(10, 9.990005)] // below a thousandth of the larger, above one of the smaller
     [InlineData(0, 0)]
     public void A_trial_weight_that_changes_nothing_is_refused(double before, double after) =>
         Assert.Equal(
@@ -93,6 +94,7 @@ public class WheelBalanceTests
     [Theory]
     [InlineData(12.9, 29.9, true)]
     [InlineData(7.1, -29.9, true)]
+    [InlineData(13, 0, false)] // 30 % is not less than 30 %
     [InlineData(13.1, 0, false)]
     [InlineData(6.9, 0, false)]
     [InlineData(10, 30.1, false)]
@@ -100,6 +102,13 @@ public class WheelBalanceTests
     [InlineData(10, 329.9, false)]
     public void A_faint_trial_is_told(double amount, double degrees, bool faint) =>
         Assert.Equal(faint, WheelBalance.From(Read(10, 0), new(20), default, Read(amount, degrees)).Certain.Faint);
+
+    [Fact]
+    public void Thirty_degrees_are_not_less_than_thirty_degrees()
+    {
+        var turned = new Vibration(10, new(Math.PI / 6));
+        Assert.False(WheelBalance.From(Read(10, 0), new(20), default, turned).Certain.Faint);
+    }
 
     // Two equal masses at ± a from the correction give 2·m·cos a
     [Fact]

@@ -1,6 +1,6 @@
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Ledger.Campaigns;
-using static Witnessmark.Ledger.Tests.Campaigns.ImportTests;
+using static Witnessmark.Ledger.Tests.Campaigns.RecallLines;
 
 namespace Witnessmark.Ledger.Tests.Campaigns;
 

@@ -59,6 +59,46 @@ public sealed class MachineRegisterTests : IDisposable
             Assert.Equal("a", Assert.Single(Register.Find(text)!.Machines).Machine.Id);
     }
 
+    [Theory]
+    [InlineData("fell 640", "a b c")]
+    [InlineData("FELL-640 20", "a b c")]
+    [InlineData("tarnmoor fell 640 2023", "b")]
+    [InlineData("2023 tarn", "b")]
+    [InlineData("fell 777", "b")]
+    [InlineData("640 hl 1", "a c")] // HL 1 is too short for the index: looked for among those with 640
+    [InlineData("fell hl 9", "b")]
+    [InlineData("brook ada", "a")]
+    [InlineData("fell xyz", "")]
+    public void Make_model_and_year_are_found_and_words_in_any_order(string text, string expected)
+    {
+        Import(
+            Row("a", Vin, "HL 12", owner: "Ada Brook", make: "Tarnmoor", year: 2024),
+            Row("b", "GZ0FE64C8RH000777", "HL 99", owner: "Bo Ley", make: "Tarnmoor", year: 2023),
+            Row("c", plate: "HL 13", make: "Tarnmoor", year: 2024)
+        );
+        Assert.Equal(expected, string.Join(' ', Register.Find(text)!.Machines.Select(m => m.Machine.Id)));
+    }
+
+    [Fact]
+    public void Of_too_many_with_one_word_a_short_one_may_be_missed_and_that_is_said()
+    {
+        Import([.. Enumerable.Range(0, 2001).Select(i => Row($"m{i}", plate: i == 2000 ? "ZZ" : "AA"))]);
+        var found = Register.Find("fell zz")!;
+        Assert.True(found.More);
+        Assert.Empty(found.Machines);
+        Assert.False(Register.Find("fell aa m1999")!.More);
+    }
+
+    [Fact]
+    public void A_register_of_an_older_program_finds_models_too()
+    {
+        Import(Row("a", Vin, "HL 12", make: "Tarnmoor", year: 2024), Row("b"));
+        var keys = Keys();
+        Sql("UPDATE machine_find SET keys = 'A'; PRAGMA user_version = 1");
+        Assert.Equal(2, Register.Find("fell")!.Machines.Count);
+        Assert.Equal(keys, Keys());
+    }
+
     [Fact]
     public void A_text_runs_over_no_border_and_a_machine_is_found_once()
     {
@@ -130,14 +170,8 @@ public sealed class MachineRegisterTests : IDisposable
     public void A_newer_form_is_refused_and_left_alone()
     {
         Import(Row("a"));
-        using (var connection = new SqliteConnection($"Data Source={StoreFile};Pooling=False"))
-        {
-            connection.Open();
-            using var command = connection.CreateCommand();
-            command.CommandText = "PRAGMA user_version = 2";
-            command.ExecuteNonQuery();
-        }
-        Assert.Contains("newer Witnessmark (form 2", Assert.Throws<LedgerUnavailable>(() => Register).Message);
+        Sql("PRAGMA user_version = 3");
+        Assert.Contains("newer Witnessmark (form 3", Assert.Throws<LedgerUnavailable>(() => Register).Message);
     }
 
     [Fact]
@@ -178,6 +212,28 @@ public sealed class MachineRegisterTests : IDisposable
     private string Bytes() =>
         string.Concat(Directory.GetFiles(folder).Select(f => Encoding.Latin1.GetString(File.ReadAllBytes(f))));
 
+    private List<string> Keys()
+    {
+        using var connection = new SqliteConnection($"Data Source={StoreFile};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT keys FROM machine_find ORDER BY rowid";
+        using var row = command.ExecuteReader();
+        List<string> keys = [];
+        while (row.Read())
+            keys.Add(row.GetString(0));
+        return keys;
+    }
+
+    private void Sql(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={StoreFile};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
     private void Import(params RegisterRow?[] rows)
     {
         said.Clear();
@@ -192,16 +248,18 @@ public sealed class MachineRegisterTests : IDisposable
         string? plate = null,
         double? km = null,
         int day = 1,
-        string? owner = null
+        string? owner = null,
+        string? make = null,
+        int? year = null
     ) =>
         new(
             id,
             vin,
             null,
             plate,
-            null,
+            make,
             "Fell 640",
-            null,
+            year,
             null,
             km is { } shown ? new(Day(day), shown) : null,
             owner is null ? null : new(owner, "0555 010")

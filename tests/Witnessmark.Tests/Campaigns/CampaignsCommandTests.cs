@@ -19,7 +19,7 @@ public sealed partial class CampaignsCommandTests : IDisposable
         foreach (var file in Directory.GetFiles(Demo))
             File.Copy(file, In(Path.GetFileName(file)));
         var examples = Console().Matches(Guide).ToList();
-        Assert.Equal(4, examples.Count);
+        Assert.Equal(5, examples.Count);
         foreach (var example in examples)
         {
             var words = Word().Matches(example.Groups[1].Value).Select(w => w.Value.Trim('"'));
@@ -170,6 +170,68 @@ public sealed partial class CampaignsCommandTests : IDisposable
         Assert.Equal(2, ended.ExitCode);
         Assert.Equal(File.ReadAllBytes(Path.Combine(Demo, "recalls.tsv")), File.ReadAllBytes(In("list.tsv")));
     }
+
+    [Fact]
+    public void A_withdrawn_campaign_is_gone_from_the_answer_and_said_at_its_end()
+    {
+        RealProgram.Run("", "campaigns", "import", Path.Combine(Demo, "bulletins.toml"), "--data", folder.Path);
+        Assert.Contains("TW-31  Side stand switch", For("--year", "2024").Output);
+        var ended = Withdraw("tw31", "called off");
+        Assert.Equal((0, ""), (ended.ExitCode, ended.Errors));
+        Assert.Matches(
+            @"^TW-31 is withdrawn by Ines Tallow: called off\. Its 2 records .*\r?\nbulletins\.toml, taken in on \d{4}-\d\d-\d\d, still names it",
+            ended.Output
+        );
+        var said = For("--year", "2024").Output;
+        Assert.DoesNotContain("Side stand switch", said);
+        Assert.Matches(@"Withdrawn: TW-31, by Ines Tallow on \d{4}-\d\d-\d\d: called off\.", said);
+        Assert.DoesNotContain("Withdrawn", For("--year", "1999").Output);
+        RealProgram.Run("", "campaigns", "import", Path.Combine(Demo, "bulletins.toml"), "--data", folder.Path);
+        said = For("--year", "2024").Output;
+        Assert.Contains("TW-31  Side stand switch", said);
+        Assert.DoesNotContain("Withdrawn", said);
+    }
+
+    [Theory]
+    [InlineData(
+        "TW-32",
+        "called off",
+        2,
+        "There is no campaign \"TW-32\" in the shop's own lists. Right would be \"TW-31\"."
+    )]
+    [InlineData("26X-004", "called off", 2, "26X-004 stands in the public list, which only the regulator changes.")]
+    [InlineData("TW-31", " ", 2, "--because: nothing stands there")]
+    public void What_cannot_be_withdrawn_is_told_with_what_would_be_right(
+        string number,
+        string because,
+        int code,
+        string says
+    )
+    {
+        foreach (var list in (string[])["bulletins.toml", "recalls.tsv"])
+            RealProgram.Run("", "campaigns", "import", Path.Combine(Demo, list), "--data", folder.Path);
+        var ended = Withdraw(number, because);
+        Assert.Equal((code, ""), (ended.ExitCode, ended.Output));
+        Assert.Contains(says, ended.Errors);
+        Assert.Contains("TW-31  Side stand switch", For("--year", "2024").Output);
+    }
+
+    [Fact]
+    public void Without_any_list_nothing_is_withdrawn() => Assert.Equal(3, Withdraw("TW-31", "called off").ExitCode);
+
+    private RealProgram.Ended Withdraw(string number, string because) =>
+        RealProgram.Run(
+            "",
+            "campaigns",
+            "withdraw",
+            number,
+            "--because",
+            because,
+            "--by",
+            "Ines Tallow",
+            "--data",
+            folder.Path
+        );
 
     [Theory]
     [InlineData(0, "0 %, 1 rows")]

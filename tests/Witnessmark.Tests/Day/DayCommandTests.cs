@@ -39,7 +39,9 @@ public sealed class DayCommandTests : IDisposable
     [Fact]
     public void All_kept_promises_end_with_0()
     {
-        var ended = RealProgram.Run("", "day", Written(Example.Replace("parts = 2026-11-26T10:30:00", "")));
+        // 09:25, when Bram is free, and 50 + 20 + 40 min: 11:15
+        var kept = Example.Replace("parts = 2026-11-26T10:30:00", "").Replace("26T11:00:00", "26T11:15:00");
+        var ended = RealProgram.Run("", "day", Written(kept));
         Assert.Equal((0, ""), (ended.ExitCode, ended.Errors));
         Assert.Contains("Lateness: 0 min, proven the least.", ended.Output);
     }
@@ -52,7 +54,7 @@ public sealed class DayCommandTests : IDisposable
     )]
     [InlineData(
         "hands = \"40 min\"",
-        "hands = \"25 h\"",
+        "hands = \"1500 min\"",
         "1500 min of hands-on work in one piece; right would be 1 min to 24 h"
     )]
     [InlineData("hands = \"40 min\"", "hands = \"-5 min\"", "\"-5 min\"; right would be a time from 0 min to 7 day")]

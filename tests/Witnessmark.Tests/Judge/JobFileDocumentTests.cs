@@ -18,6 +18,23 @@ public partial class JobFileDocumentTests
         Assert.Contains("left as it is: Tyres, week of making: the owner brings new tyres", ended.Output);
     }
 
+    [Fact]
+    public void The_steps_of_the_guide_of_campaigns_are_steps_of_a_job_file()
+    {
+        using var job = new JobOnPaper();
+        var job412 = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "job-files.md"));
+        var campaigns = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "campaigns.md"));
+        var steps = Step().Matches(campaigns).Select(s => s.Groups[1].Value).ToArray();
+        Assert.Equal(2, steps.Length);
+        File.WriteAllText(job.JobFile, Toml().Match(job412).Groups[1].Value + string.Concat(steps));
+        var ended = RealProgram.Run("", "judge", job.JobFile);
+        Assert.Equal("", ended.Errors);
+        Assert.Equal(4, ended.ExitCode);
+    }
+
     [GeneratedRegex("```toml\n(.*?)```", RegexOptions.Singleline)]
     private static partial Regex Toml();
+
+    [GeneratedRegex("```toml step\n(.*?)```", RegexOptions.Singleline)]
+    private static partial Regex Step();
 }

@@ -143,7 +143,7 @@ public class JudgeCommandTests
         using var pdf = PdfDocument.Open(Path.Combine(job.Out, "handover-412.pdf"));
         var text = Words(string.Join(" ", pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text)));
         Assert.Contains("InesTallow", text);
-        foreach (var point in log.GetProperty("points").EnumerateArray())
+        foreach (var point in log.GetProperty("visits")[0].GetProperty("points").EnumerateArray())
             Assert.Contains(Words(point.GetProperty("title").GetString()!), text);
     }
 
@@ -157,7 +157,7 @@ public class JudgeCommandTests
         File.WriteAllText(book, File.ReadAllText(book).Replace("12380 km", "12381 km"));
         var changed = RealProgram.Run("", "verify", book);
         Assert.Equal(1, changed.ExitCode);
-        Assert.Contains("412-4", changed.Output);
+        Assert.Contains("412-5", changed.Output);
         File.WriteAllText(book, File.ReadAllText(book)[..200]);
         Assert.NotEqual(0, RealProgram.Run("", "verify", book).ExitCode);
     }

@@ -143,6 +143,36 @@ public sealed partial class MachinesCommandTests : IDisposable
         }
     }
 
+    [Fact]
+    public async Task An_owner_is_forgotten_over_HTTP_and_the_record_stays()
+    {
+        File.WriteAllText(In("list.csv"), "id,name,owner,contact\n17,Fell 640,Ada Brook,0555 010\n18,Scar,,\n");
+        RealProgram.Run("", "machines", "import", In("list.csv"), "--data", folder.Path);
+        using var shop = RunningShop.Serve(folder.Path);
+        foreach (
+            var (id, status, says) in new[]
+            {
+                ("17", 200, "true"),
+                ("17", 200, "false"),
+                ("18", 200, "false"),
+                ("19", 404, "no such machine"),
+            }
+        )
+        {
+            using var answer = await shop.Client.DeleteAsync(
+                $"/api/machines/{id}/owner",
+                TestContext.Current.CancellationToken
+            );
+            Assert.Equal(status, (int)answer.StatusCode);
+            Assert.Contains(says, await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        }
+        var machine = await shop.Get("/api/machines/17");
+        Assert.Equal("Fell 640", machine.GetProperty("name").GetString());
+        Assert.Equal(JsonValueKind.Null, machine.GetProperty("owner").ValueKind);
+        var found = await shop.Get("/api/machines?find=brook");
+        Assert.Empty(found.GetProperty("machines").EnumerateArray());
+    }
+
     private static string Guide =>
         File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "machines.md")).ReplaceLineEndings("\n");
 

@@ -1,6 +1,6 @@
 using Microsoft.Data.Sqlite;
 
-namespace Witnessmark.Ledger.Campaigns;
+namespace Witnessmark.Ledger.Sqlite;
 
 /// <summary>One statement, prepared once and run with many values: <c>$1</c>, <c>$2</c> and so on.</summary>
 internal sealed class Prepared : IDisposable

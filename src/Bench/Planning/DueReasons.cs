@@ -1,0 +1,77 @@
+using Witnessmark.Bench.Figures;
+using Witnessmark.Handbook.Due;
+
+namespace Witnessmark.Bench.Planning;
+
+/// <summary>What the sheet's schedule asks for by distance or date, whichever comes first.</summary>
+internal static class DueReasons
+{
+    private const double Kilometre = 1e6; // mm
+    private const string NoDistance = "Its distance is not known: read the odometer, and treat as due.";
+
+    public static IEnumerable<(string Point, Reason Reason)> Of(PlanQuestion asked)
+    {
+        var schedule = asked.Sheet.Schedule;
+        if (schedule.Count == 0)
+            yield break;
+        var distance = DistanceToday.Of(asked);
+        var done = Done(asked, distance);
+        var known = distance.Kilometres is not null;
+        foreach (var work in schedule.Where(w => !known && w.Rule.EveryDistance is not null))
+            yield return (work.Point, new(Because.Due, Sentence(Because.Due, work, NoDistance)));
+        var rules = schedule.Where(w => known || w.Rule.EveryDistance is null).ToArray();
+        foreach (var due in Counted(rules, done, distance, asked.Day))
+            if (Kind(due) is { } because)
+                yield return (
+                    due.Point,
+                    new(because, Sentence(because, rules.First(w => w.Point == due.Point), due.Why))
+                );
+    }
+
+    private static IReadOnlyList<DuePoint> Counted(
+        IReadOnlyList<ScheduledWork> schedule,
+        IReadOnlyList<ServiceEntry> done,
+        DistanceToday distance,
+        DateOnly day
+    ) =>
+        ServiceDue
+            .On(
+                [.. schedule.Select(w => w.Rule)],
+                [.. done.Where(e => schedule.Any(w => w.Point == e.Point))],
+                new(
+                    day,
+                    new(distance.Kilometres.GetValueOrDefault() * Kilometre),
+                    new(distance.PerDay * Kilometre),
+                    [.. distance.Known.Select(k => new OdometerReading(k.Day, new(k.Kilometres * Kilometre)))],
+                    []
+                )
+            )
+            .Due;
+
+    private static List<ServiceEntry> Done(PlanQuestion asked, DistanceToday distance) =>
+        [
+            .. asked
+                .Visits.Where(v => v.Day <= asked.Day)
+                .SelectMany(v => v.Points.Where(p => p.Marked), (v, p) => (PastVisit: v, p.Point))
+                .Where(x => asked.Sheet.Schedule.Any(w => w.Point == x.Point))
+                .Select(x => new ServiceEntry(
+                    x.Point,
+                    new(x.PastVisit.Day, new((x.PastVisit.Kilometres ?? distance.At(x.PastVisit.Day)) * Kilometre))
+                )),
+        ];
+
+    private static Because? Kind(DuePoint due) =>
+        due.State switch
+        {
+            DueState.Overdue => Because.Overdue,
+            DueState.Due => Because.Due,
+            DueState.Soon => Because.Soon,
+            _ => null,
+        };
+
+    private static string Sentence(Because because, ScheduledWork work, string why) =>
+        $"{(because == Because.Soon ? "Due soon" : because.ToString())}, every {work.Every} by {Source(work.Origin)}: {char.ToLowerInvariant(why[0])}{why[1..]}";
+
+    private static string Source(Origin origin) =>
+        origin.Place.Length > 0 ? $"{origin.Who} ({origin.Place})" : origin.Who;
+}

@@ -1,0 +1,198 @@
+using Witnessmark.Bench.Machines;
+using Witnessmark.Handbook;
+using Witnessmark.Handbook.Quantities;
+using Witnessmark.Handbook.Wear;
+
+namespace Witnessmark.Bench.Visits;
+
+/// <summary>How far a point still goes until its limit, by this machine's own readings, or why nobody can say.</summary>
+/// <remarks>
+/// By <see cref="WearForecast"/> and <see cref="DateForecast"/> of the handbook. Nothing is known of like parts: the prior is so wide, one
+/// metre, that it says nothing, and the readings alone speak.
+/// </remarks>
+/// <param name="Run">The readings that it rests on; empty when there are none.</param>
+/// <param name="Words">What is to be expected, or why not.</param>
+/// <param name="Cautions">Why it is less sure than it looks.</param>
+/// <param name="Fan">For drawing; null when there is none.</param>
+public sealed record PointForecast(
+    IReadOnlyList<PointReading> Run,
+    string Words,
+    IReadOnlyList<string> Cautions,
+    WearFan? Fan
+)
+{
+    private const double MillimetresInKilometre = 1e6;
+    private const int FanLevels = 12;
+    private const int FewReadings = 2;
+
+    private static readonly Length Anything = new(1000);
+
+    /// <summary>The forecast of a point's history.</summary>
+    /// <param name="history">What was read.</param>
+    /// <param name="distances">What the odometer showed, by day; the last one is now.</param>
+    public static PointForecast Of(PointHistory history, IReadOnlyList<DistanceSeen> distances)
+    {
+        var (run, why) = WearRun.Of(history);
+        return run is null ? new([], why!, [], null) : new Asked(run, distances).Answer();
+    }
+
+    private static Length Kilometres(double kilometres) => new(kilometres * MillimetresInKilometre);
+
+    private sealed class Asked
+    {
+        private readonly WearRun run;
+        private readonly IReadOnlyList<DistanceSeen> distances;
+        private readonly WearReading[] readings;
+        private readonly Length deviation;
+        private readonly double start;
+        private readonly double now;
+
+        public Asked(WearRun run, IReadOnlyList<DistanceSeen> distances)
+        {
+            (this.run, this.distances) = (run, SinceBreak(distances));
+            start = run.Readings[0].Kilometres!.Value;
+            var shown = this.distances.Count > 0 ? this.distances[^1].Distance.Kilometres : 0;
+            now = Math.Max(run.Readings.Max(r => r.Kilometres!.Value), shown);
+            deviation = new(run.Unit.Factor * run.Readings.Max(r => r.Deviation!.Value));
+            readings =
+            [
+                .. run.Readings.Select(r => new WearReading(
+                    Kilometres(r.Kilometres!.Value - start),
+                    run.Room(r.Value)
+                )),
+            ];
+        }
+
+        public PointForecast Answer()
+        {
+            if (readings.Length < FewReadings)
+                return new(
+                    run.Readings,
+                    "One reading: how fast it wears is seen after the next one.",
+                    Cautions(null),
+                    null
+                );
+            var answer = At(new Length(0));
+            var outlook = answer.Value!;
+            return answer.Refusal is { } refusal
+                ? new(run.Readings, $"Cannot predict. {refusal.Because}", Cautions(outlook), null)
+                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook));
+        }
+
+        private Answer<WearOutlook> At(Length room)
+        {
+            var here = Kilometres(now - start);
+            return WearForecast.For(
+                readings,
+                deviation,
+                new FleetWear(readings[0].Value, new(0), Anything, Anything),
+                new WearQuestion(room, here, here)
+            );
+        }
+
+        private string Words(WearOutlook outlook)
+        {
+            if (outlook.Median!.Value.Millimetres <= 0)
+                return "By the line through its readings the limit is reached: read it again.";
+            var left = $"About {VisitWords.Rough(outlook.Median.Value)} to the limit";
+            var band =
+                $"between {VisitWords.Rough(Ahead(outlook.Earliest))} and {VisitWords.Rough(outlook.Latest!.Value)} nine times in ten";
+            return $"{left}; {band}. {Date(outlook)}";
+        }
+
+        private string Date(WearOutlook outlook)
+        {
+            if (distances.Count == 0)
+                return "When that is cannot be told: no distance has its day.";
+            var first = distances[0].Distance.Day;
+            OdometerDay[] days =
+            [
+                .. distances
+                    .GroupBy(d => d.Distance.Day)
+                    .Select(g => new OdometerDay(
+                        g.Key.DayNumber - first.DayNumber,
+                        Kilometres(g.Max(d => d.Distance.Kilometres))
+                    )),
+            ];
+            var spread = (outlook.Latest!.Value - Ahead(outlook.Earliest)) / (2 * NineInTen);
+            var answer = DateForecast.For(
+                days,
+                new DistanceLeft(outlook.Median!.Value, spread),
+                null,
+                DateForecast.UsualScatter,
+                []
+            );
+            return answer.Refusal is { } refusal
+                ? $"When that is cannot be told. {refusal.Because}"
+                : On(distances[^1].Distance.Day, answer.Certain);
+        }
+
+        private static string On(DateOnly today, DateOutlook outlook)
+        {
+            const double tenYears = 3652;
+            var caution = outlook.Caution is { } why ? $" {why}" : "";
+            return outlook.Median > tenYears
+                ? $"Ridden as so far, not within ten years.{caution}"
+                : $"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
+        }
+
+        private List<string> Cautions(WearOutlook? outlook)
+        {
+            List<string> cautions = [];
+            if (run.Began is { } began)
+                cautions.Add(began);
+            if (readings.Length == FewReadings)
+                cautions.Add("Two readings: whether it wears along a straight line nobody can see yet.");
+            if (outlook?.Agrees == false)
+                cautions.Add(
+                    "The readings lie further from a straight line than their instrument explains: take it as rough."
+                );
+            return cautions;
+        }
+
+        private WearFan? FanOf(WearOutlook outlook)
+        {
+            var room = outlook.Start - outlook.Rate * ((now - start) / 1000);
+            if (room.Millimetres <= 0)
+                return null;
+            List<FanLevel> levels = [];
+            for (var i = 0; i <= FanLevels; i++)
+            {
+                var level = room * (1 - (double)i / FanLevels);
+                var passes = At(level).Certain;
+                levels.Add(
+                    new(
+                        run.Value(level),
+                        On(Ahead(passes.Earliest)),
+                        On(passes.Median!.Value),
+                        On(passes.Latest!.Value)
+                    )
+                );
+            }
+            return new(now, levels);
+        }
+
+        private double On(Length ahead) => now + ahead.Millimetres / MillimetresInKilometre;
+
+        /// <summary>Never behind: what may lie behind begins here.</summary>
+        private static Length Ahead(Length? distance) => new(Math.Max(0, distance?.Millimetres ?? 0));
+
+        private static List<DistanceSeen> SinceBreak(IReadOnlyList<DistanceSeen> distances) =>
+            [.. distances.Skip(Math.Max(0, distances.ToList().FindLastIndex(d => d.Mark == DistanceMark.WentBack)))];
+    }
+
+    /// <summary>Standard deviations from the middle to each end of nine in ten: Φ⁻¹(0.95), from memory.</summary>
+    private const double NineInTen = 1.6449;
+}
+
+/// <summary>Where the line through the readings, and nine in ten lines beside it, pass each value on the way to the limit.</summary>
+/// <param name="From">Where it begins: what the odometer shows now, in km.</param>
+/// <param name="Levels">From the value now to the limit.</param>
+public sealed record WearFan(double From, IReadOnlyList<FanLevel> Levels);
+
+/// <summary>One value on the way, and where it is passed, in km on the odometer.</summary>
+/// <param name="Value">In the history's unit.</param>
+/// <param name="Earliest">One in twenty has passed it here.</param>
+/// <param name="Median">As likely before as after.</param>
+/// <param name="Latest">Nineteen in twenty have passed it here.</param>
+public readonly record struct FanLevel(double Value, double Earliest, double Median, double Latest);

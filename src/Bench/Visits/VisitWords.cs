@@ -1,0 +1,28 @@
+using System.Globalization;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Bench.Visits;
+
+/// <summary>Days and distances of a forecast as people say them: no finer than it is.</summary>
+internal static class VisitWords
+{
+    private const double MillimetresInKilometre = 1e6;
+
+    public static string Day(DateOnly? day) =>
+        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "a day unknown";
+
+    public static string Month(DateOnly day) => day.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>Two figures: <c>6700 km</c>.</summary>
+    public static string Rough(Length distance) =>
+        string.Create(CultureInfo.InvariantCulture, $"{TwoFigures(distance):0} km");
+
+    private static double TwoFigures(Length distance)
+    {
+        var kilometres = distance.Millimetres / MillimetresInKilometre;
+        if (kilometres < 10)
+            return Math.Round(kilometres);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(kilometres)) - 1);
+        return Math.Round(kilometres / step) * step;
+    }
+}

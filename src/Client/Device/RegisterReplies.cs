@@ -1,0 +1,59 @@
+using Witnessmark.Bench.Machines;
+
+namespace Witnessmark.Client.Device;
+
+/// <summary>What the shop's register found.</summary>
+/// <param name="More">Whether there are more than these.</param>
+internal sealed record FoundReply(bool More, IReadOnlyList<FoundMachine> Machines);
+
+/// <summary>A machine of the register in a list.</summary>
+internal sealed record FoundMachine(
+    string Id,
+    string? Vin,
+    string? Frame,
+    string? Plate,
+    string? Make,
+    string Name,
+    int? Year,
+    string? Owner
+);
+
+/// <summary>A machine of the register with all that is on record.</summary>
+internal sealed record MachineReply(
+    string Id,
+    string? Vin,
+    string? Frame,
+    string? Plate,
+    string? Make,
+    string Name,
+    int? Year,
+    string? Sheet,
+    MachineOwner? Owner,
+    IReadOnlyList<DistanceReply> Distances
+)
+{
+    public IEnumerable<DistanceOnDay> OnRecord => Distances.Select(d => new DistanceOnDay(d.Day, d.Kilometres));
+
+    /// <summary>The machine as a job takes it over. What only the shop's file says of it (figure sheet, how it is built) comes from there.</summary>
+    /// <param name="own">The machine of the shop's file with the same id or VIN, or null.</param>
+    public Machine Machine(Machine? own)
+    {
+        DistanceReply? last = Distances.Count > 0 ? Distances[^1] : null;
+        return new(
+            Id,
+            Name,
+            Vin ?? own?.Vin ?? "",
+            Year ?? own?.Year,
+            Sheet ?? own?.Sheet ?? "",
+            last?.Kilometres ?? own?.LastDistanceKilometres,
+            last?.Day ?? own?.LastDistanceOn,
+            own?.Traits,
+            Make ?? own?.Make,
+            Frame,
+            Plate
+        );
+    }
+}
+
+/// <summary>What the odometer showed on a day.</summary>
+internal sealed record DistanceReply(DateOnly Day, double Kilometres);

@@ -1,0 +1,94 @@
+using System.Diagnostics;
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Planning.Order;
+
+namespace Witnessmark.Client.Planning;
+
+/// <summary>
+/// The bench order of each job that is looked at. A new one is searched in pieces, so that the page stays alive; until it is
+/// there, the order before it is shown.
+/// </summary>
+internal sealed class OrdersAtHand(TimeProvider clock)
+{
+    // ways looked at: a browser computes about ten times slower than the shop's computer
+    private const int Effort = 4_000;
+
+    // a page that stands still for longer than this is felt; common practice in drawing smoothly, 50 ms for anything a finger waits for
+    private static readonly TimeSpan Piece = TimeSpan.FromMilliseconds(30);
+
+    private readonly Dictionary<string, Kept> kept = new(StringComparer.Ordinal);
+
+    /// <summary>A new order was found.</summary>
+    public event Action? Found;
+
+    /// <summary>The order of a job as far as it is known, and whether a newer one is being searched.</summary>
+    public (PlannedOrder? Order, bool Searching) Of(JobState job, BenchBook book)
+    {
+        if (!kept.TryGetValue(job.Job, out var known))
+            kept[job.Job] = known = new();
+        if (!ReferenceEquals(known.For, job))
+        {
+            known.For = job;
+            var asked = WhereItStands.Of(job, book, clock.GetLocalNow());
+            if (!Same(known.Asked, asked))
+                _ = Search(known, asked);
+        }
+        return (known.Order, known.Searching);
+    }
+
+    /// <summary>The job's points: what is done in the order it was done, then the rest in bench order.</summary>
+    public IReadOnlyList<PointState> Sorted(JobState job, BenchBook book)
+    {
+        var order = Of(job, book).Order?.Points.Index().ToDictionary(p => p.Item, p => p.Index) ?? [];
+        var done = job.Entries.Index().ToDictionary(e => e.Item.Id, e => e.Index);
+        return
+        [
+            .. job
+                .Points.OrderBy(p => (p.Marked ?? p.Left?.Entry) is { } by ? done[by.Id] : int.MaxValue)
+                .ThenBy(p => order.GetValueOrDefault(p.Point.Id, int.MaxValue)),
+        ];
+    }
+
+    private async Task Search(Kept known, OrderQuestion asked)
+    {
+        (known.Asked, known.Searching) = (asked, true);
+        var started = Stopwatch.GetTimestamp();
+        var begun = asked.Open.Count == 0 ? default : OrderSearch.Begin(asked, Effort);
+        if (begun.Value is { } search)
+            while (search.Advance())
+            {
+                if (Stopwatch.GetElapsedTime(started) < Piece)
+                    continue;
+                await Task.Delay(1);
+                if (!ReferenceEquals(known.Asked, asked))
+                    return; // something else is asked meanwhile
+                started = Stopwatch.GetTimestamp();
+            }
+        await Task.Yield(); // never from within the drawing that asked for it
+        if (!ReferenceEquals(known.Asked, asked))
+            return;
+        known.Order = begun.Value?.Found;
+        known.Searching = false;
+        Found?.Invoke();
+    }
+
+    private static bool Same(OrderQuestion? one, OrderQuestion other) =>
+        one is not null
+        && one.InHand == other.InHand
+        && one.Open.Select(p => p.Id).SequenceEqual(other.Open.Select(p => p.Id))
+        && one.Now.Order(StringComparer.Ordinal).SequenceEqual(other.Now.Order(StringComparer.Ordinal))
+        && one.Waiting.Keys.Order(StringComparer.Ordinal)
+            .SequenceEqual(other.Waiting.Keys.Order(StringComparer.Ordinal));
+
+    private sealed class Kept
+    {
+        public JobState? For { get; set; }
+
+        public OrderQuestion? Asked { get; set; }
+
+        public PlannedOrder? Order { get; set; }
+
+        public bool Searching { get; set; }
+    }
+}

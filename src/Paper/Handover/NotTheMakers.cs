@@ -1,0 +1,33 @@
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Pdf;
+
+namespace Witnessmark.Paper.Handover;
+
+/// <summary>Points that were judged by a figure of the workshop or of common practice, and who vouches for it where somebody's safety hangs on the point.</summary>
+public static class NotTheMakers
+{
+    internal static void Write(Pages pages, JobState state)
+    {
+        var lines = Of(state).ToList();
+        if (lines.Count == 0)
+            return;
+        pages.Begin("Judged by a figure that is not the maker's, the law's or a standard's", 20);
+        foreach (var (line, loud) in lines)
+            pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
+        pages.End();
+    }
+
+    /// <summary>A sentence for each point, safety first, and whether a name is missing in it.</summary>
+    public static IEnumerable<(string Line, bool Loud)> Of(JobState state) =>
+        state
+            .Points.Where(p => p is { Figure.Origin.Binding: false, Readings.Count: > 0 })
+            .OrderByDescending(p => p.NeedsVouching)
+            .Select(p => ($"{p.Point.Title}: {PointWords.Limit(p)}, {PointWords.Origin(p)}. {Who(p)}", IsMissing(p)));
+
+    private static string Who(PointState point) =>
+        !point.NeedsVouching ? "No safety point; nobody has to vouch for it."
+        : point.Vouched is { } vouched ? $"{vouched.Name} vouches for it."
+        : "Nobody has vouched for it.";
+
+    private static bool IsMissing(PointState point) => point is { NeedsVouching: true, Vouched: null };
+}

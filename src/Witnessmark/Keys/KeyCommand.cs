@@ -1,0 +1,75 @@
+using System.CommandLine;
+using Witnessmark.Calc;
+
+namespace Witnessmark.Keys;
+
+/// <summary><c>witnessmark key show|trust</c>: what this workshop signs with, and whose signatures it knows.</summary>
+internal static class KeyCommand
+{
+    public static Command Create() =>
+        new("key", "The workshop's key, and the keys of others that it knows.") { Show(), Trust() };
+
+    private static Command Show()
+    {
+        var data = DataOption();
+        var show = new Command("show", "Print this workshop's public key, to be given to others. Made on first use.")
+        {
+            data,
+        };
+        show.SetAction(parsed =>
+            Said(() =>
+            {
+                var key = KeyFolder.ShopKey(parsed.GetValue(data)!).Seal.Key;
+                Console.Error.WriteLine($"Key {key.Id}");
+                Console.Out.Write(KeyFolder.JsonText(key));
+            })
+        );
+        return show;
+    }
+
+    private static Command Trust()
+    {
+        var data = DataOption();
+        var file = new Argument<string>("FILE") { Description = "a workshop's public key (JWK), got from itself" };
+        var name = new Option<string>("--as") { Description = "the name to know it by", Required = true };
+        var trust = new Command(
+            "trust",
+            "Know a workshop's key from now on. Make sure by another way that it is theirs."
+        )
+        {
+            file,
+            name,
+            data,
+        };
+        trust.SetAction(parsed =>
+            Said(() =>
+            {
+                var known = parsed.GetValue(name)!;
+                if (known.Length == 0 || known.Any(c => !char.IsLetterOrDigit(c) && c is not ('-' or ' ')))
+                    throw new FormatException(
+                        $"\"{known}\" is no name for a key: letters, digits, spaces and hyphens are allowed."
+                    );
+                var id = KeyFolder.Trust(parsed.GetValue(data)!, parsed.GetValue(file)!, known);
+                Console.Out.WriteLine($"Key {id} is known as \"{known}\".");
+            })
+        );
+        return trust;
+    }
+
+    private static Option<string> DataOption() =>
+        new("--data") { Description = "the workshop's data folder", Required = true };
+
+    private static int Said(Action work)
+    {
+        try
+        {
+            work();
+            return 0;
+        }
+        catch (Exception wrong) when (wrong is FormatException or IOException or UnauthorizedAccessException)
+        {
+            Console.Error.WriteLine(wrong.Message);
+            return ExitCode.Malformed;
+        }
+    }
+}

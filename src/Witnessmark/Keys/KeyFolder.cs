@@ -1,0 +1,94 @@
+using System.Text.Json;
+using Witnessmark.Paper.LogBook;
+
+namespace Witnessmark.Keys;
+
+/// <summary>The keys of a data folder: the shop's own in <c>keys/shop.json</c>, those of others in <c>keys/known/NAME.json</c>.</summary>
+public static class KeyFolder
+{
+    private const string Own = "keys/shop.json";
+    private const string Others = "keys/known";
+
+    /// <summary>The shop's key; made on first use.</summary>
+    /// <exception cref="FormatException">The file holds no key.</exception>
+    public static ShopKey ShopKey(string data)
+    {
+        var path = Path.Combine(data, Own);
+        if (!File.Exists(path))
+            Write(path, Keys.ShopKey.NewFile(Keys.ShopKey.Drawn()));
+        try
+        {
+            return Keys.ShopKey.Read(File.ReadAllText(path));
+        }
+        catch (FormatException wrong)
+        {
+            throw new FormatException(
+                $"{path}: {wrong.Message} Put the right file back; a new key would be a stranger to everybody.",
+                wrong
+            );
+        }
+    }
+
+    /// <summary>The keys in the files of a folder and its folders, each by the name of its file; the shop's own is "this workshop".</summary>
+    /// <exception cref="FormatException">A file holds no key.</exception>
+    public static KnownKeys Known(string folder) =>
+        new(
+            Directory
+                .GetFiles(folder, "*.json", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Select(file => (Public(file), Name(file)))
+        );
+
+    /// <summary>All keys that a data folder knows.</summary>
+    public static KnownKeys OfShop(string data)
+    {
+        ShopKey(data);
+        return Known(Path.Combine(data, "keys"));
+    }
+
+    /// <summary>Takes another shop's public key in under a name.</summary>
+    public static string Trust(string data, string file, string name)
+    {
+        var key = Public(file);
+        var path = Path.Combine(data, Others, $"{name}.json");
+        Write(path, JsonText(key));
+        return key.Id;
+    }
+
+    /// <summary>A public key as a file.</summary>
+    public static string JsonText(PublicKey key) =>
+        $$"""{"crv":"P-256","kty":"EC","x":"{{key.X}}","y":"{{key.Y}}"}""" + "\n";
+
+    private static string Name(string file) =>
+        Path.GetFileName(Path.GetDirectoryName(file)) == "keys" && Path.GetFileName(file) == "shop.json"
+            ? "this workshop"
+            : Path.GetFileNameWithoutExtension(file);
+
+    private static PublicKey Public(string file)
+    {
+        try
+        {
+            using var jwk = JsonDocument.Parse(File.ReadAllText(file));
+            return PublicKey.Read(jwk.RootElement);
+        }
+        catch (Exception wrong) when (wrong is JsonException or FormatException)
+        {
+            throw new FormatException($"{file}: {wrong.Message}", wrong);
+        }
+    }
+
+    private static void Write(string path, string text)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        var half = path + ".new";
+        var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        using (var file = new FileStream(half, options))
+        {
+            file.Write(System.Text.Encoding.UTF8.GetBytes(text));
+            file.Flush(flushToDisk: true);
+        }
+        File.Move(half, path, overwrite: true);
+    }
+}

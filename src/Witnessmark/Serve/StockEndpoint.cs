@@ -1,0 +1,32 @@
+using Witnessmark.Bench.Stock;
+using Witnessmark.Ledger.Stock;
+using Witnessmark.Stock;
+
+namespace Witnessmark.Serve;
+
+/// <summary>The shelf.</summary>
+public static class StockEndpoint
+{
+    private const int LongestText = 200;
+
+    /// <summary><c>GET /api/stock?find=</c>: every item with what there is of it, and what has to be ordered.</summary>
+    public static IResult Get(string? find, ServedShop shop, DataFolder data) =>
+        find?.Length > LongestText
+            ? Failure.Of(400, $"find: {find.Length} characters; at most {LongestText} are allowed.")
+            : Results.Json(
+                StockAnswer.Of(
+                    shop.Bench.Workshop.Stock,
+                    StockStore.OpenIfThere(data.Path)?.Shelf() ?? Shelf.Empty,
+                    find
+                )
+            );
+
+    /// <summary><c>POST /api/stock/moves</c>: answers when the move is on disk; 409 when the shelf refuses it.</summary>
+    internal static IResult Post(MoveAsked asked, ServedShop shop, DataFolder data)
+    {
+        var (answer, wrong, refused) = asked.Take(shop.Bench.Workshop, data.Path, TimeProvider.System.GetLocalNow());
+        return answer is not null ? Results.Json(answer)
+            : wrong is not null ? Failure.Of(400, wrong)
+            : Failure.Of(409, refused!);
+    }
+}

@@ -1,0 +1,76 @@
+using System.Diagnostics;
+using Witnessmark.Paper.Handover;
+using Witnessmark.Paper.LogBook;
+using ZXing;
+using ZXing.Common;
+
+namespace Witnessmark.Paper.Tests;
+
+/// <summary>The code on the paper, scanned: drawn by poppler at 150 dots an inch, read by ZXing.</summary>
+public sealed class PaperCodeScanTests
+{
+    [Fact]
+    public void The_signed_code_is_read_from_a_scan_of_150_dots_an_inch()
+    {
+        var text = Scanned(
+            HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day, null, TestSeals.Harrow),
+            150
+        );
+        var logBook = LogBookFile.Write(FullJob.Released, Bench640.Workbench, TestSeals.Harrow);
+        var jws = Jws.Read(text!);
+        Assert.True(TestSeals.Harrow.Key.Verifies(jws.Signed, jws.Signature));
+        Assert.Null(PaperCode.Fault(text!, logBook));
+    }
+
+    [Fact]
+    public void The_plain_code_is_read_as_well()
+    {
+        var text = Scanned(HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day), 150);
+        Assert.Null(PaperCode.Fault(text!, LogBookFile.Write(FullJob.Released, Bench640.Workbench)));
+    }
+
+    private static string? Scanned(byte[] pdf, int dotsPerInch)
+    {
+        var folder = Directory.CreateTempSubdirectory("witnessmark-scan-");
+        try
+        {
+            var file = Path.Combine(folder.FullName, "sheet.pdf");
+            File.WriteAllBytes(file, pdf);
+            using var drawn = Process.Start(
+                "pdftoppm",
+                ["-r", $"{dotsPerInch}", "-gray", file, Path.Combine(folder.FullName, "page")]
+            );
+            drawn.WaitForExit();
+            return folder
+                .GetFiles("*.pgm")
+                .OrderByDescending(f => f.Name)
+                .Select(f => Read(f.FullName))
+                .FirstOrDefault(t => t is not null);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    /// <summary>Reads a code from a grey picture, with the noise that a scanner adds.</summary>
+    private static string? Read(string path)
+    {
+        var (width, height, grey) = Pgm(File.ReadAllBytes(path));
+        var chance = new Random(7);
+        for (var i = 0; i < grey.Length; i++)
+            grey[i] = (byte)Math.Clamp(grey[i] + chance.Next(-25, 26), 0, 255);
+        var source = new RGBLuminanceSource(grey, width, height, RGBLuminanceSource.BitmapFormat.Gray8);
+        var reader = new MultiFormatReader();
+        var hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true };
+        return reader.decode(new BinaryBitmap(new HybridBinarizer(source)), hints)?.Text;
+    }
+
+    /// <summary>Netpbm, binary grey: <c>P5 width height 255</c> and the dots.</summary>
+    private static (int Width, int Height, byte[] Grey) Pgm(byte[] file)
+    {
+        var head = System.Text.Encoding.ASCII.GetString(file[..40]).Split((char[])[' ', '\n'], 5);
+        var start = head[0].Length + head[1].Length + head[2].Length + head[3].Length + 4;
+        return (int.Parse(head[1]), int.Parse(head[2]), file[start..]);
+    }
+}
