@@ -10,7 +10,13 @@ using Witnessmark.Client.Planning;
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhotographs photographs, TimeProvider clock)
+internal sealed class AtHand(
+    DeviceLedger ledger,
+    Exchange exchange,
+    DevicePhotographs photographs,
+    Timers timers,
+    TimeProvider clock
+)
 {
     // entries are never changed and never go: what was made of as many of them still holds
     private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
@@ -38,6 +44,8 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
 
     public Exchange Exchange => exchange;
 
+    public Timers Timers => timers;
+
     /// <summary>Who works with this device, if the shop still knows the name.</summary>
     public string? Person =>
         ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
@@ -50,6 +58,7 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
         exchange.Changed += () => Changed?.Invoke();
         Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
+        await timers.Open();
         exchange.Start();
     }
 
