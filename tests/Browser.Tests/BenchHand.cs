@@ -73,6 +73,28 @@ public sealed class BenchHand(IPage page, string address)
         await Save();
     }
 
+    /// <summary>
+    /// Opens the job that is filled in on arrival. Recalls and the plan that come meanwhile may push the button from under the finger, as
+    /// they may a person's: then the tap is made again.
+    /// </summary>
+    public async Task OpenJob()
+    {
+        var button = page.Locator("#open");
+        for (var again = 5; ; again--)
+        {
+            await button.ClickAsync();
+            try
+            {
+                await page.WaitForURLAsync("**/jobs/*", new() { Timeout = 20_000 });
+                return;
+            }
+            catch (TimeoutException) when (again > 0 && await button.IsEnabledAsync())
+            {
+                // nothing was opened: the tap met something else
+            }
+        }
+    }
+
     public async Task Save() => await page.Locator("#save").ClickAsync();
 
     public async Task Mark()

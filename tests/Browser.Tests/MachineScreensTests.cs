@@ -76,7 +76,7 @@ public sealed class MachineScreensTests(Published published, Chromium chromium)
         await hand.Page.Locator("#sheets button").First.ClickAsync();
         await hand.Sees("26X-011");
         await hand.Page.GetByRole(AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
-        await hand.Page.Locator("#open").ClickAsync();
+        await hand.OpenJob();
         await hand.Tap("It leaves with it open");
     }
 }

@@ -31,9 +31,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
         await hand.Page.Locator("#open-job").ClickAsync();
         await hand.Page.Locator("#sheets button").First.ClickAsync(); // the register knows no figure sheet
         await hand.Page.GetByRole(AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
-        await hand.Page.Locator(".plan").WaitForAsync(); // it pushes the button down
-        await hand.Page.Locator("#open").ClickAsync();
-        await hand.Page.WaitForURLAsync("**/jobs/*");
+        await hand.OpenJob();
         await hand.Sees("GZ0FE64C1RH000417");
         await hand.SeesSaved(1, 1);
 
@@ -115,7 +113,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
         await hand.Page.Locator("#sheets button").First.ClickAsync();
         await hand.Sees("26X-011");
         await hand.Page.GetByRole(AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
-        await hand.Page.Locator("#open").ClickAsync();
+        await hand.OpenJob();
         var held = hand.Page.Locator(".holds").GetByText("Do not ride: campaign 26X-011");
         await Assertions.Expect(held).ToBeVisibleAsync();
         await hand.Tap("It leaves with it open");

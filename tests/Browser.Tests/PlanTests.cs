@@ -61,7 +61,7 @@ public sealed class PlanTests(Published published, Chromium chromium)
         await hand.Sees("lies in the past");
         await Assertions.Expect(hand.Page.Locator("#open")).ToBeDisabledAsync();
         await hand.Page.Locator("#promised").FillAsync($"{DateTime.Now.AddDays(1):yyyy-MM-dd}T16:00");
-        await hand.Page.Locator("#open").ClickAsync();
+        await hand.OpenJob();
         await hand.Sees("Bench order");
         await hand.Page.GetByRole(AriaRole.Link, new() { Name = "Plan: add or drop" }).ClickAsync();
         await hand.Sees("Dropped: The owner does not want it (Ines Tallow)");

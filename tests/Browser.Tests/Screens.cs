@@ -63,16 +63,17 @@ public static class Screens
     private static async Task DayPlanned(BenchHand hand)
     {
         foreach (
-            var (purpose, until) in ((string, string)[])[("Repair", "T16:00"), ("Service", "T09:00"), ("Storage", "")]
+            // one that can be kept, one that cannot, none; whatever the time of day is
+            var (purpose, until) in ((string, DateTime?)[])
+                [("Repair", DateTime.Now.AddDays(2)), ("Service", DateTime.Now.AddMinutes(30)), ("Storage", null)]
         )
         {
             await hand.Open("arrival");
             await hand.Page.Locator(".choice").First.ClickAsync();
             await hand.Page.Locator(".choice").Filter(new() { HasText = purpose }).First.ClickAsync();
-            if (until.Length > 0)
-                await hand.Page.Locator("#promised").FillAsync($"{DateTime.Now:yyyy-MM-dd}{until}");
-            await hand.Page.Locator("#open").ClickAsync();
-            await hand.Page.WaitForURLAsync("**/jobs/**");
+            if (until is { } moment)
+                await hand.Page.Locator("#promised").FillAsync($"{moment:yyyy-MM-ddTHH:mm}");
+            await hand.OpenJob();
         }
         await hand.Open("day");
         await hand.Sees("Planned at");
