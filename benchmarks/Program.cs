@@ -22,6 +22,12 @@ switch (args)
     case ["order"]:
         OrderTimes.Print();
         return 0;
+    case ["replan"]:
+        ReplanTimes.Print();
+        return 0;
+    case ["day"]:
+        DayTimes.Print();
+        return 0;
     case ["campaigns"]:
         CampaignTimes.Print();
         return 0;
@@ -35,7 +41,7 @@ switch (args)
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|campaigns|machines|visits|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|fuzz SECONDS [SEED]"
         );
         return 2;
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Witnessmark.Client;
 using Witnessmark.Client.Device;
+using Witnessmark.Client.Today;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
@@ -13,6 +14,8 @@ builder.Services.AddSingleton<DeviceLedger>();
 builder.Services.AddSingleton<DevicePhotographs>();
 builder.Services.AddSingleton<Shop>();
 builder.Services.AddSingleton<Exchange>();
+builder.Services.AddSingleton<Timers>();
+builder.Services.AddSingleton<DayBoard>();
 builder.Services.AddSingleton<AtHand>();
 
 await builder.Build().RunAsync();

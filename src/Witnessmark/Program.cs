@@ -3,6 +3,7 @@ using System.Text;
 using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
+using Witnessmark.Day;
 using Witnessmark.Judge;
 using Witnessmark.Keys;
 using Witnessmark.LogBooks;
@@ -22,6 +23,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     BookCommand.Create(),
     CalcCommand.Create(),
     CampaignsCommand.Create(),
+    DayCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),
     LogBookCommand.Create(),

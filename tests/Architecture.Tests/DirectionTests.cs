@@ -12,8 +12,9 @@ public class DirectionTests
         ["Bench"] = ["Handbook"],
         ["Paper"] = ["Bench", "Handbook"],
         ["Ledger"] = ["Bench", "Handbook"],
+        ["DaySolver"] = ["Bench", "Handbook"],
         ["Client"] = ["Paper", "Bench", "Handbook"],
-        ["Witnessmark"] = ["Client", "Ledger", "Paper", "Bench", "Handbook"],
+        ["Witnessmark"] = ["Client", "DaySolver", "Ledger", "Paper", "Bench", "Handbook"],
     };
 
     public static TheoryData<string> Projects =>

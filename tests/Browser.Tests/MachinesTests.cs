@@ -31,6 +31,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
         await hand.Page.Locator("#open-job").ClickAsync();
         await hand.Page.Locator("#sheets button").First.ClickAsync(); // the register knows no figure sheet
         await hand.Page.GetByRole(AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
+        await hand.Page.Locator(".plan").WaitForAsync(); // it pushes the button down
         await hand.Page.Locator("#open").ClickAsync();
         await hand.Page.WaitForURLAsync("**/jobs/*");
         await hand.Sees("GZ0FE64C1RH000417");

@@ -57,10 +57,10 @@ public sealed class PlanTests(Published published, Chromium chromium)
         await hand.Tap("Drop: Paint, chrome and plastics, as it is");
         await hand.Tap("The owner does not want it");
         await hand.Page.Locator("#drop").ClickAsync();
-        await hand.Page.Locator("#promised").FillAsync("24 November 2020");
+        await hand.Page.Locator("#promised").FillAsync("2020-11-24T16:00");
         await hand.Sees("lies in the past");
         await Assertions.Expect(hand.Page.Locator("#open")).ToBeDisabledAsync();
-        await hand.Page.Locator("#promised").FillAsync("Friday 16:00");
+        await hand.Page.Locator("#promised").FillAsync($"{DateTime.Now.AddDays(1):yyyy-MM-dd}T16:00");
         await hand.Page.Locator("#open").ClickAsync();
         await hand.Sees("Bench order");
         await hand.Page.GetByRole(AriaRole.Link, new() { Name = "Plan: add or drop" }).ClickAsync();

@@ -7,6 +7,10 @@ public static class Screens
     [
         ("today", hand => hand.Open("")),
         ("arrival", hand => hand.Open("arrival")),
+        ("day", DayPlanned),
+        ("day-job", hand => hand.Open("day/412")),
+        ("timers-running", TimersRunning),
+        ("timers", hand => hand.Open("timers")),
         ("device", hand => hand.Open("device")),
         ("machines", hand => hand.Open("machines")),
         ("machine", hand => hand.Open("machines/fell-640-0412")),
@@ -55,6 +59,33 @@ public static class Screens
         ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
     ];
+
+    private static async Task DayPlanned(BenchHand hand)
+    {
+        foreach (
+            var (purpose, until) in ((string, string)[])[("Repair", "T16:00"), ("Service", "T09:00"), ("Storage", "")]
+        )
+        {
+            await hand.Open("arrival");
+            await hand.Page.Locator(".choice").First.ClickAsync();
+            await hand.Page.Locator(".choice").Filter(new() { HasText = purpose }).First.ClickAsync();
+            if (until.Length > 0)
+                await hand.Page.Locator("#promised").FillAsync($"{DateTime.Now:yyyy-MM-dd}{until}");
+            await hand.Page.Locator("#open").ClickAsync();
+            await hand.Page.WaitForURLAsync("**/jobs/**");
+        }
+        await hand.Open("day");
+        await hand.Sees("Planned at");
+        await hand.Page.Locator(".choices .choice").Nth(1).ClickAsync();
+    }
+
+    private static async Task TimersRunning(BenchHand hand)
+    {
+        await hand.Point("oil-settle");
+        await hand.Page.Locator(".timer-offers .btn").First.ClickAsync();
+        await hand.Point("drain-plug");
+        await hand.Tap("Start the timer, 10 min");
+    }
 
     private static async Task PlanWithOrder(BenchHand hand)
     {

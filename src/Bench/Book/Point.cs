@@ -42,7 +42,11 @@ public sealed record Point(
     IReadOnlyList<string> AsksAgain,
     IReadOnlyList<string> Figures,
     string? Calculation
-);
+)
+{
+    /// <summary>What whoever does it must be able to do, as the shop's people say it; null: anybody.</summary>
+    public string? Skill { get; init; }
+}
 
 /// <summary>What a reading of a point consists of.</summary>
 public enum ReadingKind

@@ -31,7 +31,10 @@ internal static class PointTable
             table.Texts("asks-again"),
             table.Texts("figures"),
             Calculation(table)
-        );
+        )
+        {
+            Skill = table.TextOrNothing("skill"),
+        };
         foreach (var key in new[] { "again-after", "after", "asks-again" })
             if (table.Texts(key).Contains(id))
                 table.Mistakes.Add(table.At(key, id), $"\"{id}\" in its own \"{key}\"", "other points only");

@@ -57,6 +57,8 @@ public static class JobFile
                 known: machine
             )
         );
+        if (header.PromisedAt is { } promised)
+            drafts.Add(EntryKind.Promise, EntryBody.Promise(promised));
         List<Book.Point> points = [.. plan.Select(p => bench.Book.Points[p.Point])];
         var given = new GivenSteps(bench, sheet, drafts, pictures);
         foreach (var step in root.TableList("steps"))

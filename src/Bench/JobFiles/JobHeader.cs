@@ -32,6 +32,30 @@ public sealed record JobHeader(
     IReadOnlyList<string> Earlier
 )
 {
+    /// <summary>When it is promised by the shop's clock, or null.</summary>
+    public DateTime? PromisedAt { get; init; }
+
+    /// <summary>Reads the table <c>[files]</c> alone, for a file that is no job.</summary>
+    public static JobHeader ReadFiles(TomlTable files)
+    {
+        var header = new JobHeader(
+            files.Text("shop"),
+            files.Text("sheets"),
+            files.TextOrNothing("book"),
+            files.TextOrNothing("own-book"),
+            "",
+            "",
+            "",
+            "",
+            default,
+            null,
+            null,
+            []
+        );
+        files.NoOtherKeys();
+        return header;
+    }
+
     /// <summary>Reads the head; what is wrong with it goes to the mistakes.</summary>
     public static JobHeader Read(TomlTable root)
     {
@@ -50,7 +74,10 @@ public sealed record JobHeader(
             job.TextOrNothing("promised"),
             Distance(job),
             files.Texts("earlier")
-        );
+        )
+        {
+            PromisedAt = job.MomentOrNothing("promised-at"),
+        };
         if (
             header.Promised is { } promised
             && Promise.Read(promised, header.Day)?.IsPast(header.Day.ToDateTime(default)) == true

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Witnessmark.Bench.Day;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Handbook.Quantities;
 
@@ -55,6 +56,11 @@ internal readonly struct Body(JsonElement element)
         Find(name) is { ValueKind: JsonValueKind.Array } found
             ? [.. found.EnumerateArray().Select(e => new Body(e))]
             : throw Missing(name, "a list");
+
+    public DateTime Moment(string name) =>
+        Text(name) is var text && ShopTime.Read(text) is { } moment
+            ? moment
+            : throw new NotUnderstood($"{name}: \"{text}\" is no moment such as 2026-11-27T16:00");
 
     public Body? ObjectOrNone(string name) =>
         Find(name) is not { } found ? null

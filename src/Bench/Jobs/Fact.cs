@@ -134,6 +134,9 @@ public static class Facts
                 Point = body.Text("point"),
             },
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
+            EntryKind.Promise => new PromiseFact(entry, body.Moment("at")),
+            EntryKind.Parts => new PartsFact(entry, body.Moment("arrive"), body.TextOrNone("what")),
+            EntryKind.Placed => new PlacedFact(entry, body.Text("technician"), body.Moment("start")),
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };
 

@@ -52,6 +52,7 @@ public static class JobFold
             ordered
         )
         {
+            Day = JobDay.Of(live),
             CampaignsDone = campaigns.Settled,
             CampaignsLeft = campaigns.Left,
             Dropped = dropped,

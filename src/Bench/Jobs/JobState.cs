@@ -43,6 +43,9 @@ public sealed record JobState(
     public IReadOnlyList<FoundCampaign>? CampaignsOpen =>
         Arrival?.Campaigns is { } found ? OpenCampaigns.Of(found, CampaignsDone.Select(c => c.Number)) : null;
 
+    /// <summary>What was said last about when: promise, parts, place in the day plan.</summary>
+    public JobDay Day { get; init; } = new(null, null, null);
+
     /// <summary>What was photographed, in order.</summary>
     public IReadOnlyList<Photograph> Photographs { get; init; } = [];
 

@@ -5,7 +5,7 @@ namespace Witnessmark.Bench.Jobs;
 
 /// <summary>
 /// A release stands while there is no hold and while it had seen everything that bears on a point: what came after it, or
-/// beside it on another device, asks for the signature again. Notes and photographs bear on nothing.
+/// beside it on another device, asks for the signature again. Notes, photographs and the day plan bear on nothing.
 /// </summary>
 internal static class ReleaseFold
 {
@@ -14,7 +14,10 @@ internal static class ReleaseFold
         if (holds.Count > 0)
             return null;
         var bearing = facts
-            .Where(f => f is not NoteFact and not PhotographFact and not ReleaseFact && !IsAboutRelease(f, facts))
+            .Where(f =>
+                f is not NoteFact and not PhotographFact and not ReleaseFact and not DayFact
+                && !IsAboutRelease(f, facts)
+            )
             .ToList();
         var signed = live.OfType<ReleaseFact>().LastOrDefault(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)));
         return signed is null ? null : new(signed.Entry, signed.Name);

@@ -76,6 +76,15 @@ public sealed record Workshop(
     IReadOnlyDictionary<string, Machine> Machines
 )
 {
+    /// <summary>Opening hours, or null when the shop says none; without them there is no day plan.</summary>
+    public Day.Hours? Hours { get; init; }
+
+    /// <summary>Places at which one machine at a time is worked on.</summary>
+    public IReadOnlyList<string> Lifts { get; init; } = [];
+
+    /// <summary>The people with their skills and hours.</summary>
+    public IReadOnlyList<ShopTechnician> Technicians { get; init; } = [];
+
     /// <summary>Adapters of the torque wrenches, by id.</summary>
     public IReadOnlyDictionary<string, WrenchAdapter> Adapters { get; init; } = new Dictionary<string, WrenchAdapter>();
 

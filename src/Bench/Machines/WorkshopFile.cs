@@ -38,6 +38,13 @@ internal static class WorkshopFile
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };
         DoubledVins(file.Root, workshop);
+        var hours = TechnicianTable.Opening(file.Root);
+        workshop = workshop with
+        {
+            Hours = hours,
+            Lifts = head.Texts("lifts"),
+            Technicians = TechnicianTable.All(file.Root, workshop.People, hours),
+        };
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);

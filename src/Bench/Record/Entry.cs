@@ -85,4 +85,13 @@ public static class EntryKind
 
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";
+
+    /// <summary><c>{at: "2026-11-27T16:00"}</c>: until when the machine is promised, by the shop's clock; the last one holds.</summary>
+    public const string Promise = "promise";
+
+    /// <summary><c>{arrive: "2026-11-27T10:30", what?}</c>: when the last of its parts comes; the last one holds.</summary>
+    public const string Parts = "parts";
+
+    /// <summary><c>{technician, start: "2026-11-27T08:00"}</c>: placed in the day plan by hand; the last one holds.</summary>
+    public const string Placed = "placed";
 }

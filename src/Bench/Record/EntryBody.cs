@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Day;
 using Witnessmark.Bench.Machines;
 
 namespace Witnessmark.Bench.Record;
@@ -117,6 +118,17 @@ public static partial class EntryBody
 
     /// <summary>The signature that no hold is left.</summary>
     public static JsonElement Release(string name) => Of(("name", name));
+
+    /// <summary>Until when the machine is promised.</summary>
+    public static JsonElement Promise(DateTime at) => Of(("at", ShopTime.Write(at)));
+
+    /// <summary>When the last of its parts arrives, and which.</summary>
+    public static JsonElement Parts(DateTime arrive, string? what = null) =>
+        Of(("arrive", ShopTime.Write(arrive)), ("what", what));
+
+    /// <summary>Placed in the day plan by hand.</summary>
+    public static JsonElement Placed(string technician, DateTime start) =>
+        Of(("technician", technician), ("start", ShopTime.Write(start)));
 
     private static JsonElement Of(params ReadOnlySpan<(string Name, string? Value)> members)
     {

@@ -39,6 +39,9 @@ public sealed class LearntTimes
         return new(book, Learn(book, times[false], p => p.Hands), Learn(book, times[true], p => p.Waits));
     }
 
+    /// <summary>Whether the book has such a point.</summary>
+    public bool Has(string point) => book.Points.ContainsKey(point);
+
     /// <summary>Hands-on time of a point for a technician, or for anybody when null.</summary>
     /// <exception cref="ArgumentException">The book has no such point.</exception>
     public PlannedTime Hands(string point, string? technician = null) =>

@@ -57,6 +57,19 @@ public sealed partial record TomlTable
         return null;
     }
 
+    /// <summary>A moment by the clock on the wall, or null when the key is missing.</summary>
+    public DateTime? MomentOrNothing(string key)
+    {
+        const string right = "a moment such as 2026-03-31T16:00:00, without quotes and without a zone";
+        var date = Maybe<TomlDate>(key, right);
+        if (date is null)
+            return null;
+        if (Day.ShopTime.Read(date.Written) is { } moment)
+            return moment;
+        Wrong(key, date.InWords, $"{key} = {right}");
+        return null;
+    }
+
     /// <summary>Text or a list of text in which the same may stand twice, as readings do; empty when the key is missing.</summary>
     public IReadOnlyList<string> Repeats(string key)
     {

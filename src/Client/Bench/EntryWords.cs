@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Day;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 
@@ -22,6 +23,9 @@ internal static class EntryWords
             CampaignLeftFact left => $"campaign {left.Number}: left open, {left.Why}",
             CampaignFact campaign =>
                 $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? "done" : "does not concern it")}",
+            PromiseFact promise => $"promised for {ShopTime.Write(promise.At)}",
+            PartsFact parts => $"parts arrive {ShopTime.Write(parts.Arrive)}",
+            PlacedFact placed => $"placed in the day: {placed.Technician}, {ShopTime.Write(placed.Start)}",
             ReleaseFact release => $"released by {release.Name}",
             _ => entry.Kind,
         };

@@ -3,6 +3,7 @@ using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
 using Witnessmark.Client.Planning;
@@ -10,11 +11,19 @@ using Witnessmark.Client.Planning;
 namespace Witnessmark.Client.Device;
 
 /// <summary>All that the screens show and do: the shop's workbench, the state of each job, and the writing of facts.</summary>
-internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhotographs photographs, TimeProvider clock)
+internal sealed class AtHand(
+    DeviceLedger ledger,
+    Exchange exchange,
+    DevicePhotographs photographs,
+    Timers timers,
+    TimeProvider clock
+)
 {
     // entries are never changed and never go: what was made of as many of them still holds
     private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
+
+    private LearntTimes? learnt;
 
     /// <summary>Anything that a screen shows may have changed.</summary>
     public event Action? Changed;
@@ -38,6 +47,8 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
 
     public Exchange Exchange => exchange;
 
+    public Timers Timers => timers;
+
     /// <summary>Who works with this device, if the shop still knows the name.</summary>
     public string? Person =>
         ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
@@ -50,10 +61,15 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
         exchange.Changed += () => Changed?.Invoke();
         Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
+        await timers.Open();
         exchange.Start();
     }
 
-    public async Task WorksAs(string person) => await ledger.Remember(facts => facts with { Person = person });
+    public async Task WorksAs(string person)
+    {
+        await ledger.Remember(facts => facts with { Person = person });
+        PlanFor(person);
+    }
 
     /// <summary>The state of a job; null without a workbench or entries.</summary>
     public JobState? Job(string job)
@@ -136,6 +152,9 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
     private static int Leading(string job) =>
         int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;
 
+    // times move slowly: it is enough to learn them when the program starts and when the shop's files come anew
+    private void PlanFor(string? person) => Orders.Times = new(learnt, person);
+
     private void ReadWorkbench()
     {
         if (ledger.Facts.Workbench is not { } text)
@@ -144,7 +163,11 @@ internal sealed class AtHand(DeviceLedger ledger, Exchange exchange, DevicePhoto
         var (bench, mistakes) = WorkbenchFiles.Read(reply.Files.Select(f => new SourceText(f.Name, f.Text)));
         Mistakes = mistakes;
         if (bench is not null)
+        {
             Workbench = bench;
+            learnt = LearntTimes.From(bench.Book, ObservedTimes.Of(ledger.Jobs.SelectMany(ledger.Of), bench.Book));
+            PlanFor(Person);
+        }
         states.Clear(); // judged by the files that were
         Changed?.Invoke();
     }

@@ -29,6 +29,12 @@ internal sealed record DeviceFacts
     /// <summary>Up to which own number entries were sent; those between here and <see cref="Confirmed"/> were set aside.</summary>
     public int Sent { get; init; }
 
+    /// <summary><c>on</c> when the end of a timer is heard.</summary>
+    public string? Sound { get; init; }
+
+    /// <summary>The day plan as last fetched, as the reply stood.</summary>
+    public string? Day { get; init; }
+
     /// <summary>The shop's files as last fetched, as the reply stood.</summary>
     public string? Workbench { get; init; }
 }

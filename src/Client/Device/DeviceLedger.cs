@@ -127,7 +127,9 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
                 ("confirmed", facts.Confirmed),
                 ("sent", facts.Sent),
                 ("person", facts.Person),
-                ("workbench", facts.Workbench)
+                ("workbench", facts.Workbench),
+                ("sound", facts.Sound),
+                ("day", facts.Day)
             );
             Facts = facts;
             Changed?.Invoke();

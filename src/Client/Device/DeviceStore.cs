@@ -80,6 +80,25 @@ internal sealed class DeviceStore(IJSRuntime js)
 
     public void Focus(string selector) => Module.InvokeVoid("focus", selector);
 
+    /// <summary>The timers that are kept: id and text.</summary>
+    public async Task<string[][]> Timers() => await Module.InvokeAsync<string[][]>("timers");
+
+    /// <summary>Keeps a timer, or forgets it when <paramref name="text"/> is null.</summary>
+    public async Task SaveTimer(string id, string? text) => await Module.InvokeVoidAsync("saveTimer", id, text);
+
+    /// <summary>Whether the page was out of sight since this was asked last.</summary>
+    public bool Dark() => Module.Invoke<bool>("dark");
+
+    /// <summary>Puts words before the page's title; empty takes them away.</summary>
+    public void Attention(string words) => Module.InvokeVoid("attention", words);
+
+    public void Vibrate() => Module.InvokeVoid("vibrate");
+
+    /// <summary>A browser lets sound begin in a tap only: asked for here, it may come later by itself.</summary>
+    public void ReadySound(bool wanted) => Module.InvokeVoid("readySound", wanted);
+
+    public void Beep() => Module.InvokeVoid("beep");
+
     public void ToTop(string selector) => Module.InvokeVoid("toTop", selector);
 
     private static Entry EntryOf(string text)

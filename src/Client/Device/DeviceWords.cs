@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Timing;
+
 namespace Witnessmark.Client.Device;
 
 /// <summary>Words about saving and about the shop.</summary>
@@ -21,6 +23,21 @@ internal static class DeviceWords
     public const string NotMet = "This device has not met the shop yet";
     public const string NotMetWhy =
         "It needs the shop once, for its people, machines and figures. After that it works without.";
+
+    public const string Sound = "Sound when a timer is over";
+    public const string On = "On";
+    public const string Off = "Off";
+
+    public static string Over(int count) => count == 1 ? "Over" : $"{count} over";
+
+    public static string Jumped(ClockJump jump, string by) =>
+        jump switch
+        {
+            ClockJump.Back => $"The clock of this device was set back by {by}. The timers did not follow it.",
+            ClockJump.Forward => $"The clock of this device was set forward by {by}. The timers did not follow it.",
+            _ =>
+                $"This device slept, or its clock was set forward, by {by}. The timers count that as time that passed.",
+        };
 
     public static string Refused(int status) =>
         status == 401

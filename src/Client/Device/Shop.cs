@@ -95,6 +95,25 @@ internal sealed partial class Shop(HttpClient http)
         }
     }
 
+    /// <summary>The day plan as the reply stood.</summary>
+    public async Task<string> Day()
+    {
+        try
+        {
+            using var answer = await http.GetAsync("api/day");
+            var text = await answer.Content.ReadAsStringAsync();
+            return answer.IsSuccessStatusCode && answer.Content.Headers.ContentType?.MediaType == "application/json"
+                    ? text
+                : answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.ServiceUnavailable
+                    ? throw new ShopTrouble(Read(text, DeviceJson.Default.RefusedReply).Error, answer.StatusCode)
+                : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+        }
+        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        {
+            throw new ShopTrouble(DeviceWords.NoAnswer);
+        }
+    }
+
     /// <summary>What the shop's lists say of a machine.</summary>
     public async Task<CampaignsReply> Campaigns(string make, string model, int? year, string vin) =>
         Read(

@@ -38,6 +38,12 @@ internal static class JobWords
     public static string Purpose(string purpose) =>
         purpose == "handover" ? "Ready for its next owner" : Capital(purpose);
 
+    /// <summary>The promise by the clock where there is one, else as it was said at arrival.</summary>
+    public static string? PromisedWhen(JobState job) =>
+        job.Day.Promise is { } promise
+            ? Witnessmark.Bench.Day.ShopTime.Say(promise.At, DateTime.MinValue)
+            : job.Arrival?.Promised;
+
     public static string Promised(string when) => $"promised {when}";
 
     public static string NotRead(int count) => count == 1 ? "1 point not read yet" : $"{count} points not read yet";

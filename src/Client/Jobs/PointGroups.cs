@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Times;
 
 namespace Witnessmark.Client.Jobs;
 
@@ -6,7 +7,8 @@ namespace Witnessmark.Client.Jobs;
 public sealed record PointGroup(string Reach, IReadOnlyList<PointState> Points)
 {
     /// <summary>Hands-on time of what is still to be done.</summary>
-    public TimeSpan Left => Points.Where(IsOpen).Aggregate(TimeSpan.Zero, (sum, p) => sum + p.Point.Hands);
+    public TimeSpan Left(PlanTimes times) =>
+        Points.Where(IsOpen).Aggregate(TimeSpan.Zero, (sum, p) => sum + times.Hands(p.Point));
 
     public static IReadOnlyList<PointGroup> Of(IReadOnlyList<PointState> points)
     {

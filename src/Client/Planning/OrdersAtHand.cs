@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Planning.Order;
+using Witnessmark.Bench.Times;
 
 namespace Witnessmark.Client.Planning;
 
@@ -22,6 +23,9 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     /// <summary>A new order was found.</summary>
     public event Action? Found;
 
+    /// <summary>How long points take.</summary>
+    public PlanTimes Times { get; set; } = PlanTimes.ByTheBook;
+
     /// <summary>The order of a job as far as it is known, and whether a newer one is being searched.</summary>
     public (PlannedOrder? Order, bool Searching) Of(JobState job, BenchBook book)
     {
@@ -30,7 +34,7 @@ internal sealed class OrdersAtHand(TimeProvider clock)
         if (!ReferenceEquals(known.For, job))
         {
             known.For = job;
-            var asked = WhereItStands.Of(job, book, clock.GetLocalNow());
+            var asked = WhereItStands.Of(job, book, clock.GetLocalNow()) with { Times = Times };
             if (!Same(known.Asked, asked))
                 _ = Search(known, asked);
         }
@@ -75,6 +79,7 @@ internal sealed class OrdersAtHand(TimeProvider clock)
 
     private static bool Same(OrderQuestion? one, OrderQuestion other) =>
         one is not null
+        && ReferenceEquals(one.Times, other.Times)
         && one.InHand == other.InHand
         && one.Open.Select(p => p.Id).SequenceEqual(other.Open.Select(p => p.Id))
         && one.Now.Order(StringComparer.Ordinal).SequenceEqual(other.Now.Order(StringComparer.Ordinal))

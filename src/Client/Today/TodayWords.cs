@@ -9,7 +9,6 @@ internal static class TodayWords
     public const string Machine = "Which machine?";
     public const string Purpose = "What is it here for?";
     public const string Promised = "Promised for (if it is)";
-    public const string PromisedHint = "As you would say it: Friday 16:00";
     public const string Open = "Open the job";
     public const string AnotherMachine = "Another one: find it in the register";
     public const string Sheet = "By which figure sheet?";

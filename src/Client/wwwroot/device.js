@@ -133,6 +133,65 @@ export async function space() {
   return JSON.stringify({ usage: estimate?.usage ?? 0, quota: estimate?.quota ?? 0, kept });
 }
 
+// Timers: one key each, so that two tabs never put back what the other changed.
+const timerKeys = IDBKeyRange.bound("timer ", "timer \uffff");
+
+export async function timers() {
+  const store = database.transaction("facts").objectStore("facts");
+  const [keys, values] = await Promise.all([asked(store.getAllKeys(timerKeys)), asked(store.getAll(timerKeys))]);
+  return keys.map((k, i) => [k.slice(6), values[i]]);
+}
+
+export async function saveTimer(id, text) {
+  const transaction = database.transaction("facts", "readwrite", strict);
+  const finished = done(transaction);
+  const facts = transaction.objectStore("facts");
+  if (text) facts.put(text, `timer ${id}`);
+  else facts.delete(`timer ${id}`);
+  await finished;
+  tell({ ids: [] });
+}
+
+let wasDark = false;
+document.addEventListener("visibilitychange", () => (wasDark = true));
+
+/** Whether the page was out of sight since this was asked last. */
+export function dark() {
+  const was = wasDark || document.visibilityState === "hidden";
+  wasDark = false;
+  return was;
+}
+
+let calling = "";
+export function attention(words) {
+  const title = document.title.startsWith(calling) ? document.title.slice(calling.length) : document.title;
+  calling = words ? `${words} · ` : "";
+  if (document.title !== calling + title) document.title = calling + title;
+}
+
+export const vibrate = () => navigator.vibrate?.([300, 150, 300]);
+
+let audio;
+export function readySound(wanted) {
+  if (!wanted || !("AudioContext" in window)) return;
+  audio ??= new AudioContext();
+  audio.resume();
+}
+
+/** Three short tones. */
+export function beep() {
+  if (audio?.state !== "running") return;
+  for (let i = 0; i < 3; i++) {
+    const tone = audio.createOscillator();
+    const volume = audio.createGain();
+    tone.frequency.value = 880;
+    volume.gain.value = 0.2;
+    tone.connect(volume).connect(audio.destination);
+    tone.start(audio.currentTime + i * 0.4);
+    tone.stop(audio.currentTime + i * 0.4 + 0.2);
+  }
+}
+
 // What is half typed survives a reload. It is no fact yet, so it needs no strict store.
 export const draft = (key) => localStorage.getItem(`draft ${key}`);
 export function saveDraft(key, text) {

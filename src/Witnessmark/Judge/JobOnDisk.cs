@@ -57,7 +57,7 @@ internal static class JobOnDisk
         return file;
     }
 
-    private static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)
+    internal static List<SourceText> Sources(JobHeader header, string from, TomlFile toml, Mistakes mistakes)
     {
         var files = toml.Root.Table("files");
         var shop = Path.GetFullPath(header.Shop, from);

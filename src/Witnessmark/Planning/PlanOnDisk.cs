@@ -4,11 +4,13 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Kit;
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Planning.Order;
+using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Judge;
 using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Ledger.Stock;
+using Witnessmark.Times;
 
 namespace Witnessmark.Planning;
 
@@ -70,6 +72,7 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
             WhereItStands.Of(job, bench.Book, now) with
             {
                 Open = open,
+                Times = data is null ? PlanTimes.ByTheBook : new(TimesOnDisk.Learnt(data, bench.Book), null),
             },
             Kit.For(open, question.Sheet, bench.Workshop, stock, question.Day, job.Job)
         );

@@ -58,6 +58,7 @@ public static class Server
         });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
+        builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
         var app = builder.Build();
         app.UseResponseHeaders();
         app.UsePlainFailures();

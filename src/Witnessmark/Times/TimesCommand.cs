@@ -3,10 +3,8 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
 using Witnessmark.Calc;
-using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Times;
@@ -48,7 +46,7 @@ internal static class TimesCommand
                 return ExitCode.Malformed;
             if (by is not null && !bench.Workshop.People.Contains(by))
                 return Fail($"by \"{by}\": one of {string.Join(", ", bench.Workshop.People)} is allowed.");
-            var learnt = LearntTimes.From(bench.Book, ObservedTimes.Of(Entries(folder), bench.Book));
+            var learnt = TimesOnDisk.Learnt(folder, bench.Book);
             var lines = bench
                 .Book.Points.Keys.SelectMany(id =>
                     new[] { Of(id, "hands", learnt.Hands(id, by)), Of(id, "waits", learnt.Waits(id)) }
@@ -94,21 +92,6 @@ internal static class TimesCommand
             time.From.ToString().ToLowerInvariant(),
             time.Doings
         );
-
-    private static List<Entry> Entries(string folder)
-    {
-        List<Entry> entries = [];
-        if (!File.Exists(Path.Combine(folder, SqliteLedger.FileName)))
-            return entries;
-        var ledger = SqliteLedger.Open(folder, TimeProvider.System);
-        long order = 0;
-        while (ledger.After(order) is { Entries.Count: > 0 } page)
-        {
-            entries.AddRange(page.Entries.Select(e => e.Entry));
-            order = page.Entries[^1].Order;
-        }
-        return entries;
-    }
 
     private static int Fail(string why)
     {

@@ -40,7 +40,7 @@ internal static class DemoFiles
     private static IEnumerable<SourceText> In(string folder, string prefix) =>
         Directory
             .EnumerateFiles(Path.Combine(Root, folder), "*.toml", SearchOption.AllDirectories)
-            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) is not ("jobs" or "campaigns"))
+            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) is not ("jobs" or "campaigns" or "days"))
             .Select(f => new SourceText(
                 prefix + Path.GetRelativePath(Path.Combine(Root, folder), f).Replace('\\', '/'),
                 File.ReadAllText(f).ReplaceLineEndings("\n")

@@ -163,7 +163,13 @@ public class KitTests
     {
         var bottle = Demo.Workshop.Stock["oil-10w-40"] with { Sizes = [] };
         var shop = Demo.Workshop with { Stock = new Dictionary<string, StockItem> { ["oil-10w-40"] = bottle } };
-        var kit = TheKit.For([Demo.Book.Points["oil-first-fill"]], Sheet, shop, Shelf.Of([Came("oil-10w-40", 3)]), Day);
+        var kit = TheKit.For(
+            [Demo.Book.Points["oil-first-fill"]],
+            Sheet,
+            shop,
+            Shelf.Of([Came("oil-10w-40", 3)]),
+            DemoKit.Day
+        );
         Assert.Equal("Engine oil 10W-40, rack 2, 3 there: look whether it is enough.", Line(kit, Oil).Note);
         var drum = bottle with { Counted = UnitTable.Named("L") };
         shop = shop with { Stock = new Dictionary<string, StockItem> { ["oil-10w-40"] = drum } };
@@ -171,7 +177,13 @@ public class KitTests
             Assert.Equal(
                 enough,
                 TheKit
-                    .For([Demo.Book.Points["oil-first-fill"]], Sheet, shop, Shelf.Of([Came("oil-10w-40", there)]), Day)
+                    .For(
+                        [Demo.Book.Points["oil-first-fill"]],
+                        Sheet,
+                        shop,
+                        Shelf.Of([Came("oil-10w-40", there)]),
+                        DemoKit.Day
+                    )
                     .Shortages.Count == 0
             );
     }

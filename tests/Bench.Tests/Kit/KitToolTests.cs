@@ -122,7 +122,7 @@ public class KitToolTests
     [Fact]
     public void An_overdue_instrument_is_not_offered_at_a_safety_point_and_an_undated_one_is_told()
     {
-        ShopInstrument Late(ShopInstrument i) => i.Id == "steel-rule" ? i with { Due = Day.AddDays(-1) } : i;
+        ShopInstrument Late(ShopInstrument i) => i.Id == "steel-rule" ? i with { Due = DemoKit.Day.AddDays(-1) } : i;
         var line = Assert.Single(With(Late, "chain-slack").Lines, l => l.Kind == KitKind.Instrument);
         Assert.NotEqual("Steel rule 300 mm", line.Item);
         Assert.Contains("Steel rule 300 mm had to be checked by 2026-11-24.", line.Note);

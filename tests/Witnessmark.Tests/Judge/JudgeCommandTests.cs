@@ -157,7 +157,7 @@ public class JudgeCommandTests
         File.WriteAllText(book, File.ReadAllText(book).Replace("12380 km", "12381 km"));
         var changed = RealProgram.Run("", "verify", book);
         Assert.Equal(1, changed.ExitCode);
-        Assert.Contains("412-4", changed.Output);
+        Assert.Contains("412-5", changed.Output);
         File.WriteAllText(book, File.ReadAllText(book)[..200]);
         Assert.NotEqual(0, RealProgram.Run("", "verify", book).ExitCode);
     }

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Times;
 
 namespace Witnessmark.Bench.Planning.Order;
 
@@ -18,4 +19,7 @@ public sealed record OrderQuestion(BenchBook Book, IReadOnlyList<Point> Open)
 
     /// <summary>Points that are done but whose wait still runs, with what is left of it.</summary>
     public IReadOnlyDictionary<string, TimeSpan> Waiting { get; init; } = new Dictionary<string, TimeSpan>();
+
+    /// <summary>How long points take.</summary>
+    public PlanTimes Times { get; init; } = PlanTimes.ByTheBook;
 }

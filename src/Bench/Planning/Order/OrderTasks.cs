@@ -23,14 +23,14 @@ internal static class OrderTasks
             tasks.Add(
                 new(
                     point.Id,
-                    PointTimes.Hands(point),
-                    point.Id == asked.InHand ? new Duration(0) : PointTimes.Waits(point),
+                    asked.Hands(point),
+                    point.Id == asked.InHand ? new Duration(0) : asked.Waits(point),
                     [.. After(point, asked, open)],
                     reach.Needs(point)
                 )
             );
         if (asked.InHand is { } hand && open.TryGetValue(hand, out var inHand) && inHand.Waits > TimeSpan.Zero)
-            tasks.Add(Waits(hand, inHand.Waits, [hand]));
+            tasks.Add(Waits(hand, asked.Times.Waits(inHand), [hand]));
         return tasks;
     }
 

@@ -28,7 +28,7 @@ public sealed record PlannedOrder(BenchPlan Plan, Duration OneByOne, OrderQuesti
             .. from step in Plan.Schedule
             let point = Asked.Open.FirstOrDefault(p => p.Id == step.Do)
             where point is not null && point.Waits > TimeSpan.Zero
-            select (point.Title, step.End, step.End + PointTimes.Waits(point)),
+            select (point.Title, step.End, step.End + Asked.Waits(point)),
             .. from step in Plan.Schedule
             where step.Do.StartsWith("clear:", StringComparison.Ordinal)
             let state = Asked.Book.Reach[OrderWords.State(step).State]

@@ -7,8 +7,8 @@ namespace Witnessmark.Bench.Planning.Order;
 internal static class PointTimes
 {
     /// <summary>Hands-on time.</summary>
-    public static Duration Hands(Point point) => new(point.Hands.TotalSeconds);
+    public static Duration Hands(this OrderQuestion asked, Point point) => new(asked.Times.Hands(point).TotalSeconds);
 
     /// <summary>Unattended time afterwards.</summary>
-    public static Duration Waits(Point point) => new(point.Waits.TotalSeconds);
+    public static Duration Waits(this OrderQuestion asked, Point point) => new(asked.Times.Waits(point).TotalSeconds);
 }

@@ -1,0 +1,69 @@
+using System.CommandLine;
+using Witnessmark.Calc;
+using Witnessmark.DaySolver;
+
+namespace Witnessmark.Day;
+
+/// <summary><c>witnessmark day DAY.toml|FOLDER</c>: who works at which machine on which lift, and when.</summary>
+internal static class DayCommand
+{
+    /// <summary>A promise is missed, or a job has no place.</summary>
+    public const int Missed = 4;
+
+    public static Command Create()
+    {
+        var of = new Argument<string>("DAY.toml|FOLDER")
+        {
+            Description = "A day as a file, or a shop's data folder with its ledger.",
+        };
+        var at = new Option<string?>("--at")
+        {
+            Description = "With a folder: when the plan begins, 2026-11-26T08:00; now otherwise.",
+        };
+        var seconds = new Option<double>("--seconds")
+        {
+            Description = "How long it may be searched for, 0.1 to 600.",
+            DefaultValueFactory = _ => DaySearch.UsualSeconds,
+        };
+        seconds.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<double>() is not (>= 0.1 and <= 600))
+                result.AddError($"--seconds {result.GetValueOrDefault<double>()}: 0.1 to 600 is allowed.");
+        });
+        var json = new Option<bool>("--json") { Description = "Print JSON." };
+        var command = new Command("day", "Plan the day: least lateness, then least time on the lifts.")
+        {
+            of,
+            at,
+            seconds,
+            json,
+        };
+        command.SetAction(parsed =>
+            Run(parsed.GetValue(of)!, parsed.GetValue(at), parsed.GetValue(seconds), parsed.GetValue(json))
+        );
+        return command;
+    }
+
+    private static int Run(string of, string? at, double seconds, bool json)
+    {
+        var (question, mistakes) = Directory.Exists(of) ? DayOnDisk.OfShop(of, at) : DayOnDisk.OfFile(new(of), at);
+        if (question is null)
+        {
+            foreach (var mistake in mistakes)
+                Console.Error.WriteLine(mistake);
+            Console.Error.WriteLine("Nothing was planned.");
+            return ExitCode.Malformed;
+        }
+        var (solved, why) = DaySolving.Solve(question, seconds);
+        if (solved is null)
+        {
+            Console.Error.WriteLine(why);
+            return ExitCode.Malformed;
+        }
+        if (json)
+            JsonText.Print(DayJson.Of(question, solved));
+        else
+            DayReport.Write(Console.Out, question, solved);
+        return solved.Measure.Lateness > 0 || solved.Without.Count > 0 ? Missed : ExitCode.Ok;
+    }
+}
