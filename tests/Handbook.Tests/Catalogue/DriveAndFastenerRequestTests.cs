@@ -12,8 +12,12 @@ public class DriveAndFastenerRequestTests
     private const string Length = """{"frontTeeth":15,"rearTeeth":45,"pitch":"15.875 mm","centreDistance":"585 mm"}""";
     private const string Bolt =
         """{"thread":"M8","propertyClass":"8.8","threadFriction":0.12,"headFriction":0.12,"utilisation":0.9}""";
+    private const string Pair = """{"before":"26 mm","after":"23 mm"}""";
     private const string Angle =
         """{"snugTorque":"20 N·m","nutFactor":0.15,"diameter":"10 mm","pitch":"1.25 mm","boltStiffness":"110000 N/mm","jointStiffness":"500000 N/mm","angle":"90 deg"}""";
+
+    private static string Tightened(string pairs, string scatter, string uncertainty) =>
+        $$"""{"pairs":[{{pairs}}],"target":"24 mm","priorMean":"100 mm²","priorDeviation":"100 mm²","jobScatter":"{{scatter}}","readingUncertainty":"{{uncertainty}}"}""";
 
     private static string Adjusted(string min, string max) =>
         $$"""{"trials":[{"turns":0,"slack":"50 mm"},{"turns":2,"slack":"20 mm"}],"limit":{"min":"{{min}}","max":"{{max}}"},"slackUncertainty":"1 mm"}""";
@@ -97,6 +101,14 @@ public class DriveAndFastenerRequestTests
                 "inner: not less than outer"
             },
             { "chain-wear", Wear.Replace("307.9 mm", "200001 mm"), "inner: \"200001 mm\"" },
+            {
+                "axle-nut-shift",
+                Tightened(Pair, "0 mm²", "0 mm"),
+                "readingUncertainty: zero beside a jobScatter of zero"
+            },
+            { "axle-nut-shift", Tightened(Pair, "40 mm²", "0 mm"), null },
+            { "axle-nut-shift", Tightened(Pair, "0 mm²", "0.7 mm"), null },
+            { "axle-nut-shift", Tightened("", "0 mm²", "0 mm"), null },
             { "road-speed", Road.Replace("5000 1/min", "0 1/min"), null },
             { "road-speed", Road.Replace("5000 1/min", "1000 Hz"), null },
             { "road-speed", Road.Replace("5000 1/min", "1000.1 Hz"), "engineSpeed: \"1000.1 Hz\"" },

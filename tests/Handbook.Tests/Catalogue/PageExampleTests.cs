@@ -32,6 +32,12 @@ public partial class PageExampleTests
         }
     }
 
+    // The example is gone through with numbers, so that a reader can follow the formula without the program
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_page_works_its_example_out_by_hand(string name) =>
+        Assert.Matches(@"\nBy hand: .*\d", File.ReadAllText(Path.Combine(_pages, $"{name}.md")));
+
     private static void Same(string path, JsonElement printed, JsonElement given)
     {
         Assert.True(printed.ValueKind == given.ValueKind, $"{path}: {given} in place of {printed}");

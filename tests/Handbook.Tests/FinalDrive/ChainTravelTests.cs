@@ -82,6 +82,14 @@ public class ChainTravelTests
     }
 
     [Fact]
+    public void A_chain_without_slack_at_the_tightest_place_is_taut_and_lacks_nothing()
+    {
+        var told = Travel(Arm(585, 70, 3, 3, 10, -3), 15, 45, 0).Certain;
+        Assert.True(told.Taut);
+        Assert.Equal((0, 0), (told.Slack.Millimetres, told.Overstretch.Millimetres));
+    }
+
+    [Fact]
     public void Slack_that_no_loop_can_have_is_refused() =>
         Assert.Equal("tooSlack", Travel(Arm(585, 70, 3, 8, 10, -3), 15, 45, 600).Refusal?.Key);
 

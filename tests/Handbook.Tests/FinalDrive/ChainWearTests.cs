@@ -49,6 +49,13 @@ public class ChainWearTests
     public void Verdict_near_the_limit(double percent, WearVerdict verdict) =>
         Assert.Equal(verdict, Measured(20 * 15.875 * (1 + percent / 100)).Certain.Verdict);
 
+    // 25 pitches of 16 mm measure 450 mm: an eighth beyond, without any rounding
+    [Theory]
+    [InlineData(0.125, WearVerdict.Replace)]
+    [InlineData(0.126, WearVerdict.Keep)]
+    public void On_the_limit_a_chain_is_worn(double limit, WearVerdict verdict) =>
+        Assert.Equal(verdict, ChainWear.From(new(458), new(442), 25, new(16), new(0), new(limit)).Certain.Verdict);
+
     // A published rule: 24 pitches of 1 in are replaced at 24.75 in (read), 3.125 %
     [Fact]
     public void Elongation_of_a_published_replacement_length() =>
