@@ -88,9 +88,11 @@ public sealed class BenchHand(IPage page, string address)
                 await page.WaitForURLAsync("**/jobs/*", new() { Timeout = 20_000 });
                 return;
             }
-            catch (TimeoutException) when (again > 0 && await button.IsEnabledAsync())
+            catch (TimeoutException)
             {
-                // nothing was opened: the tap met something else
+                // only where nothing was opened the tap met something else
+                if (again == 0 || !await button.IsEnabledAsync())
+                    throw;
             }
         }
     }
