@@ -3,8 +3,9 @@ using Witnessmark.Bench.Book;
 namespace Witnessmark.Bench.Day;
 
 /// <summary>
-/// How long the work takes that is left of a job: the one place where the day plan gets its durations. For now from the bench
-/// book, point after point in the order of the plan, each state of the machine brought about once.
+/// How long the work takes that is left of a job: the one place where the day plan gets its durations. The bench book's, point
+/// after point in the order of the plan, each state of the machine brought about once: the same on every device, so that the shop's
+/// plan fits the board that it is shown on.
 /// </summary>
 public static class JobWork
 {
