@@ -4,6 +4,7 @@ using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Day;
+using Witnessmark.Estimates;
 using Witnessmark.Judge;
 using Witnessmark.Keys;
 using Witnessmark.LogBooks;
@@ -24,6 +25,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CalcCommand.Create(),
     CampaignsCommand.Create(),
     DayCommand.Create(),
+    EstimateCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),
     LogBookCommand.Create(),

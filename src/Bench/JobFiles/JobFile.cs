@@ -5,7 +5,7 @@ using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.JobFiles;
 
-/// <summary>A whole job as a file people write: the head, then the steps in the order they were taken.</summary>
+/// <summary>A whole job as a file people write: the head, the findings, then the steps in the order they were taken.</summary>
 public static class JobFile
 {
     /// <summary>The device that a job file counts as.</summary>
@@ -60,6 +60,15 @@ public static class JobFile
         if (header.PromisedAt is { } promised)
             drafts.Add(EntryKind.Promise, EntryBody.Promise(promised));
         List<Book.Point> points = [.. plan.Select(p => bench.Book.Points[p.Point])];
+        var found = new JobFindings(
+            bench,
+            id => bench.HasPoint(bench.Book.Points[id], sheet, machine),
+            points,
+            drafts,
+            pictures
+        );
+        foreach (var finding in root.TableList("findings"))
+            found.Take(finding);
         var given = new GivenSteps(bench, sheet, drafts, pictures);
         foreach (var step in root.TableList("steps"))
             JobStep.Read(step, points, bench, machine, sheet, given, header.Day, drafts);

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Visits;
@@ -133,6 +134,10 @@ public static class Facts
             {
                 Point = body.Text("point"),
             },
+            EntryKind.Finding => FindingFacts.Finding(entry, body),
+            EntryKind.Estimate => FindingFacts.Estimate(entry, body),
+            EntryKind.Decision => FindingFacts.Decision(entry, body),
+            EntryKind.PutRight => FindingFacts.PutRight(entry, body),
             EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
             EntryKind.Promise => new PromiseFact(entry, body.Moment("at")),
             EntryKind.Parts => new PartsFact(entry, body.Moment("arrive"), body.TextOrNone("what")),

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Findings;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -19,6 +20,21 @@ internal static class Holds
         IReadOnlyList<string> unknown,
         IReadOnlyList<FoundCampaign> doNotRide
     ) => Of(points, unknown, doNotRide, Unproven);
+
+    /// <summary>What the owner has to decide on, or has approved and nobody put right, before the machine is ridden.</summary>
+    public static IReadOnlyList<Hold> OfFindings(IReadOnlyList<Finding> findings, IReadOnlyList<PointState> points) =>
+        [
+            .. findings
+                .Select(f =>
+                    (
+                        f.Id,
+                        f.Point,
+                        Words: FindingWords.Hold(f, points.Any(p => p.Point.Id == f.Point && Unproven(p) is not null))
+                    )
+                )
+                .Where(f => f.Words is not null)
+                .Select(f => new Hold(null, Stripe.Outside, f.Words!) { Finding = f.Id }),
+        ];
 
     private static IReadOnlyList<Hold> Of(
         IReadOnlyList<PointState> points,

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Corrections;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
 
@@ -29,16 +30,27 @@ public static class JobFold
                 notUnderstood,
                 ordered
             );
-        var opening = PlanChanges.WithAdded(arrived, live, bench, notUnderstood);
+        Photograph[] photographs =
+        [
+            .. live.OfType<PhotographFact>()
+                .Select(p => new Photograph(p.Entry, p.Point, p.Figure, p.Picture, p.Shows)),
+        ];
+        var findings = FindingFold.Of(live, photographs, notUnderstood);
+        var asked = FindingFold.IntoPlan(live, findings, id => arrived.HasPoint(id, bench));
+        var opening = PlanChanges.WithAdded(arrived, asked, bench, notUnderstood);
         opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
-        var dropped = PlanChanges.Dropped(opening, live, deeds, notUnderstood);
+        var dropped = PlanChanges.Dropped(opening, asked, deeds, notUnderstood);
         var points = Points(opening, live, deeds, bench, notUnderstood);
         points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
         var campaigns = CampaignFold.Of(live);
         var doNotRide = campaigns.Holding(opening);
-        var holds = Holds.Of(points, opening.UnknownPoints, doNotRide);
-        var proven = opening.Vouching ? holds : Holds.BeforeVouching(points, opening.UnknownPoints, doNotRide);
+        findings = FindingFold.WithMarks(findings, points);
+        var found = Holds.OfFindings(findings, points);
+        IReadOnlyList<Hold> holds = [.. found, .. Holds.Of(points, opening.UnknownPoints, doNotRide)];
+        var proven = opening.Vouching
+            ? holds
+            : [.. found, .. Holds.BeforeVouching(points, opening.UnknownPoints, doNotRide)];
         var release = ReleaseFold.Of(facts, live, proven);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
         return new(
@@ -56,11 +68,8 @@ public static class JobFold
             CampaignsDone = campaigns.Settled,
             CampaignsLeft = campaigns.Left,
             Dropped = dropped,
-            Photographs =
-            [
-                .. live.OfType<PhotographFact>()
-                    .Select(p => new Photograph(p.Entry, p.Point, p.Figure, p.Picture, p.Shows)),
-            ],
+            Photographs = photographs,
+            Findings = findings,
         };
     }
 

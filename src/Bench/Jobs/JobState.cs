@@ -3,6 +3,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Photographs;
@@ -48,6 +49,9 @@ public sealed record JobState(
 
     /// <summary>What was photographed, in order.</summary>
     public IReadOnlyList<Photograph> Photographs { get; init; } = [];
+
+    /// <summary>What there is to tell the owner, in the order in which it was found.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
@@ -181,7 +185,11 @@ public sealed record CorrectionMade(Entry Entry, double? Left, double? Right, do
 /// <param name="Point">The point, or null for the job as a whole.</param>
 /// <param name="Stripe">Its state.</param>
 /// <param name="Words">What is missing: <c>Chain slack, lower run: outside by 18 mm</c>.</param>
-public sealed record Hold(string? Point, Stripe Stripe, string Words);
+public sealed record Hold(string? Point, Stripe Stripe, string Words)
+{
+    /// <summary>The finding that holds it, or null.</summary>
+    public string? Finding { get; init; }
+}
 
 /// <summary>A note in somebody's words.</summary>
 public sealed record Note(Entry Entry, string Text);

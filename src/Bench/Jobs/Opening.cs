@@ -65,6 +65,10 @@ internal sealed record Opening(
     public GivenFigure? GivenAt(Point point) =>
         point.JudgedBy is { } key ? Given.Standing.GetValueOrDefault(key) : null;
 
+    /// <summary>Whether the bench book has a point of that id, and this machine has it.</summary>
+    public bool HasPoint(string id, Workbench bench) =>
+        bench.Book.Points.TryGetValue(id, out var point) && bench.HasPoint(point, Arrival.Sheet, Arrival.Machine);
+
     /// <summary>The point of that id in this job, or null.</summary>
     public Point? Point(string id) => Points.FirstOrDefault(p => p.Point.Id == id).Point;
 }

@@ -1,11 +1,12 @@
 using Witnessmark.Bench.AtThePoint;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Jobs;
 
 /// <summary>
 /// A release stands while there is no hold and while it had seen everything that bears on a point: what came after it, or
-/// beside it on another device, asks for the signature again. Notes, photographs and the day plan bear on nothing.
+/// beside it on another device, asks for the signature again. Notes, photographs, estimates and the day plan bear on nothing.
 /// </summary>
 internal static class ReleaseFold
 {
@@ -15,7 +16,7 @@ internal static class ReleaseFold
             return null;
         var bearing = facts
             .Where(f =>
-                f is not NoteFact and not PhotographFact and not ReleaseFact and not DayFact
+                f is not NoteFact and not PhotographFact and not EstimateFact and not ReleaseFact and not DayFact
                 && !IsAboutRelease(f, facts)
             )
             .ToList();

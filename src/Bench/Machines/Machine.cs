@@ -97,6 +97,9 @@ public sealed record Workshop(
     /// <summary>From when on a plan asks for a point.</summary>
     public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;
 
+    /// <summary>What an hour costs, in which currency and with which tax; null where the shop does not say: then nothing is estimated.</summary>
+    public Findings.EstimateTerms? Estimates { get; init; }
+
     /// <summary>Whether a name is that of a lead.</summary>
     public bool IsLead(string? name) => Leads.Contains(name, StringComparer.OrdinalIgnoreCase);
 }

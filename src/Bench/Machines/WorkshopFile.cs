@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Bench.Toml;
@@ -36,6 +37,7 @@ internal static class WorkshopFile
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
+            Estimates = EstimatesTable.Read(file.Root.TableOrNothing("estimates")),
         };
         DoubledVins(file.Root, workshop);
         var hours = TechnicianTable.Opening(file.Root);

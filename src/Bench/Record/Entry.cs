@@ -83,6 +83,18 @@ public static class EntryKind
     /// <summary><c>{point, why, lead?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
     public const string Dropped = "dropped";
 
+    /// <summary><c>{finding, point?, what, urgency: "before riding"|"by next service"|"keep an eye on", photographs?: [sha256, …]}</c>: something to tell the owner; the last one of the same name counts.</summary>
+    public const string Finding = "finding";
+
+    /// <summary><c>{finding, currency, rate: "78.00", tax: "19", minutes, parts: [{item, quantity: "2", price: "12.50", tax?}]}</c>: what putting it right is expected to cost, with the terms of that day; the last one counts.</summary>
+    public const string Estimate = "estimate";
+
+    /// <summary><c>{finding, what, urgency, total?: "123.45 EUR", decision: "approved"|"declined", name, means: "signature"|"in person"|"telephone"|"message", acknowledged?: true, signature?: path data}</c>: the owner's word; it covers what the owner was told and nothing else.</summary>
+    public const string Decision = "decision";
+
+    /// <summary><c>{finding, how}</c>: somebody put it right.</summary>
+    public const string PutRight = "put-right";
+
     /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";
 

@@ -29,6 +29,21 @@ public sealed partial record TomlTable
         return whole is null ? min : (int)Math.Clamp(whole.Number, min, max);
     }
 
+    /// <summary>A decimal number as it stands in the file, with or without quotes, or null when the key is missing.</summary>
+    public string? DecimalOrNothing(string key, string right)
+    {
+        var value = Ask(key);
+        if (value is TomlText { Text: var text })
+            return text;
+        if (value is TomlWhole { Number: var whole })
+            return whole.ToString(CultureInfo.InvariantCulture);
+        if (value is TomlFraction { Written: var written })
+            return written;
+        if (value is not null)
+            Wrong(key, value.InWords, $"{key} = {right}");
+        return null;
+    }
+
     /// <summary>A whole number within bounds, or null when the key is missing.</summary>
     public int? WholeOrNothing(string key, int min, int max)
     {

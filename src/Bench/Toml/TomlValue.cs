@@ -26,6 +26,9 @@ public sealed record TomlWhole(Place Place, long Number) : TomlValue(Place)
 /// <summary>A number with a fraction.</summary>
 public sealed record TomlFraction(Place Place, double Number) : TomlValue(Place)
 {
+    /// <summary>Its digits as they stand in the file: money is never read as floating point.</summary>
+    public string Written { get; init; } = "";
+
     /// <inheritdoc/>
     public override string InWords => string.Create(CultureInfo.InvariantCulture, $"the number {Number}");
 }

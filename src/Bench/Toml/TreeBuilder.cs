@@ -105,7 +105,10 @@ internal sealed class TreeBuilder(string file, Mistakes mistakes)
         {
             StringValueSyntax text => new TomlText(At(value), text.Value ?? ""),
             IntegerValueSyntax whole => new TomlWhole(At(value), whole.Value),
-            FloatValueSyntax fraction => new TomlFraction(At(value), fraction.Value),
+            FloatValueSyntax fraction => new TomlFraction(At(value), fraction.Value)
+            {
+                Written = fraction.Token?.Text ?? "",
+            },
             BooleanValueSyntax truth => new TomlTruth(At(value), truth.Value),
             DateTimeValueSyntax date => new TomlDate(At(value), date.Token?.Text ?? ""),
             ArraySyntax list => new TomlList(At(value), [.. list.Items.Select(i => Value(i.Value!))]),

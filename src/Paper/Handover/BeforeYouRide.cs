@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Pdf;
 
@@ -34,6 +35,10 @@ public static class BeforeYouRide
             yield return $"Park it outside, away from buildings, until campaign {campaign} is settled: its notice says so.";
         foreach (var dropped in state.Dropped.Where(d => d.Point.Safety))
             yield return $"{dropped.Point.Title} was not looked at in this visit, by decision of {dropped.Lead}: have it looked at.";
+        foreach (var finding in state.Findings.Where(f => f is { Urgency: Urgency.BeforeRiding, IsPutRight: false }))
+            yield return $"{FindingWords.Title(finding)}have it put right before you ride. {FindingWords.Meaning(finding)}";
+        foreach (var finding in state.Findings.Where(f => f is { Urgency: Urgency.ByNextService, IsPutRight: false }))
+            yield return $"{FindingWords.Title(finding)}have it put right by the next service.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
         // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.

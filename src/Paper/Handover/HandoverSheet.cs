@@ -1,6 +1,7 @@
 using System.Globalization;
 using PdfSharp.Pdf;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
 
@@ -58,6 +59,7 @@ public static class HandoverSheet
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);
         NotTheMakers.Write(pages, state);
+        FindingList.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);
         PhotographList.Write(pages, state, pictures);
@@ -66,7 +68,7 @@ public static class HandoverSheet
         SheetEnd.Write(pages, state, head, seal);
     }
 
-    private static void Describe(PdfDocument document, string title, Workbench bench, DateOnly printedOn)
+    internal static void Describe(PdfDocument document, string title, Workbench bench, DateOnly printedOn)
     {
         var day = printedOn.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
         document.Language = "en";
@@ -78,7 +80,7 @@ public static class HandoverSheet
         document.ViewerPreferences.DisplayDocTitle = true;
     }
 
-    private static byte[] Saved(PdfDocument document, DateOnly printedOn)
+    internal static byte[] Saved(PdfDocument document, DateOnly printedOn)
     {
         // Both ids of a file that was never revised are the same; here they say what it is, not when it was made.
         var id = printedOn.ToString("'witnessmark-'yyyy", CultureInfo.InvariantCulture);

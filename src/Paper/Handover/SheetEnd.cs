@@ -35,7 +35,7 @@ internal static class SheetEnd
 
     private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Name : "";
 
-    private static Cell Signature(double x, string what, string name)
+    internal static Cell Signature(double x, string what, string name)
     {
         const double width = 160;
         var face = new Typeface(9);

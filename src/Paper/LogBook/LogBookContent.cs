@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Record;
 using Witnessmark.Paper.Drawings;
@@ -81,6 +82,9 @@ internal static class LogBookContent
         Text(json, "released", state.Release?.Name);
         Array(json, "holds", state.Holds.Select(h => h.Words), json.WriteStringValue);
         Array(json, "points", state.Points, p => Write(json, p));
+        // absent where there is none: the seals of jobs that knew no findings stay what they were
+        if (state.Findings.Count > 0)
+            Array(json, "findings", state.Findings, f => Write(json, f));
         Array(json, "entries", state.Entries, e => EntryJson.Write(json, e));
         json.WriteNumber("count", state.Entries.Count);
         Object(json, "chains", () => Chains(json, state.Entries));
@@ -134,6 +138,23 @@ internal static class LogBookContent
         json.WriteBoolean("safety", point.Point.Safety);
         Array(json, "corrections", point.Corrections.Select(c => c.Words), json.WriteStringValue);
         Array(json, "notes", point.Notes.Select(n => n.Text), json.WriteStringValue);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteStartObject();
+        Texts(
+            json,
+            ("finding", finding.Id),
+            ("point", finding.Point.Length > 0 ? finding.Point : null),
+            ("what", finding.What),
+            ("urgency", finding.Urgency.InWords()),
+            ("estimate", finding.Estimate?.Total.ToString()),
+            ("decision", FindingWords.Decided(finding)),
+            ("outcome", FindingWords.Outcome(finding))
+        );
+        Array(json, "photographs", finding.Photographs.Select(p => p.Picture.Sha256), json.WriteStringValue);
         json.WriteEndObject();
     }
 

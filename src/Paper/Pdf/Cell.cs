@@ -50,6 +50,14 @@ internal sealed record Cell(
     /// <summary>A drawing as wide as the column.</summary>
     public static Cell Of(double x, double width, Drawing drawing) => new(x, width, [], drawing, width / drawing.Width);
 
+    /// <summary>One line of text that ends at the right edge of its column: numbers under numbers.</summary>
+    public static Cell AtRight(double right, string text, Typeface face)
+    {
+        var shown = Printable.Of(text);
+        var width = WidthOf(shown, face);
+        return new(right - width, width, shown.Length == 0 ? [] : [new(shown, face)]);
+    }
+
     /// <summary>A picture, as wide as the column or as tall as a picture may be.</summary>
     public static Cell Of(double x, double width, XImage picture) =>
         new(

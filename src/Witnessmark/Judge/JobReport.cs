@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Estimates;
 
 namespace Witnessmark.Judge;
 
@@ -94,6 +95,12 @@ internal static class JobReport
     private static void End(TextWriter to, JobState state)
     {
         to.WriteLine();
+        if (state.Findings.Count > 0)
+        {
+            to.WriteLine($"Findings ({state.Findings.Count}):");
+            FindingReport.Write(to, state);
+            to.WriteLine();
+        }
         foreach (var (entry, why) in state.NotUnderstood)
             to.WriteLine($"Not understood, kept: entry {entry.Seq} ({entry.Kind}): {why}");
         if (state.Holds.Count == 0)

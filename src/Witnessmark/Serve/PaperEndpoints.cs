@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
@@ -25,6 +26,17 @@ public static class PaperEndpoints
             Earlier(state, shop),
             hash => PhotographFolder.Find(data, hash)
         );
+        return Results.File(sheet, "application/pdf");
+    }
+
+    /// <summary><c>GET /api/jobs/{job}/estimate.pdf?paper=letter</c></summary>
+    public static IResult EstimateSheetOf(string job, ServedShop shop, DataFolder data, string? paper = null)
+    {
+        if (StateOf(job, shop) is not { } state)
+            return Unknown(job);
+        if (PaperSize.Named(paper ?? "A4") is not { } size)
+            return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
+        var sheet = EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => PhotographFolder.Find(data, hash));
         return Results.File(sheet, "application/pdf");
     }
 
