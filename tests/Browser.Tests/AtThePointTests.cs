@@ -75,6 +75,55 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task A_law_is_named_by_a_code_that_exists_and_its_clause_and_judges()
+    {
+        await using var shop = await RunningShop.Start(published, without: Pads);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("rear-pads");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-law").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Type("1.5");
+        await hand.Sees("Say where it is law.");
+        await hand.Page.Locator("#source").FillAsync("uk");
+        await hand.Sees("\"uk\" is no code of ISO 3166");
+        await hand.Page.Locator("#source").FillAsync("gb");
+        await hand.Sees("Say in which clause it stands.");
+        await Assertions.Expect(hand.Page.Locator("#save")).ToBeDisabledAsync();
+        await hand.Page.Locator("#clause").FillAsync("Example Act, s. 7");
+        await hand.Save();
+        await hand.Read("3.10", "3.30");
+        await hand.SeesVerdict("Inside");
+        await hand.Sees("the law asks for at least 1.5 mm (GB, Example Act, s. 7)");
+        // a law binds: nobody has to vouch
+        await Assertions.Expect(hand.Page.Locator("#vouch")).ToHaveCountAsync(0);
+        await hand.SeesSaved(2, 2);
+    }
+
+    [Fact]
+    public async Task A_standard_is_named_by_its_number_and_clause_and_judges()
+    {
+        await using var shop = await RunningShop.Start(published, without: Pads);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("rear-pads");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-standard").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Type("1.5");
+        await hand.Sees("Say which standard it is.");
+        await hand.Page.Locator("#source").FillAsync("EX 1234:2020");
+        await hand.Sees("Say in which clause it stands.");
+        await Assertions.Expect(hand.Page.Locator("#save")).ToBeDisabledAsync();
+        await hand.Page.Locator("#clause").FillAsync("5.2");
+        await hand.Save();
+        await hand.Read("3.10", "3.30");
+        await hand.SeesVerdict("Inside");
+        await hand.Sees("the standard asks for at least 1.5 mm (EX 1234:2020, 5.2)");
+    }
+
+    [Fact]
     public async Task What_contradicts_the_point_is_told_and_nothing_is_lost()
     {
         await using var shop = await RunningShop.Start(published, without: Pads);

@@ -101,10 +101,13 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     }
 
     /// <summary>Writes visits of the shop's first machine, as another device would have sent them.</summary>
-    public async Task Visits(int count)
+    public async Task Visits(int count) => await Post(PastVisits.Batches(count));
+
+    /// <summary>Takes batches in, as devices send them.</summary>
+    public async Task Post(IEnumerable<string> batches)
     {
         using var http = new HttpClient();
-        foreach (var batch in PastVisits.Batches(count))
+        foreach (var batch in batches)
         {
             using var body = new StringContent(batch, System.Text.Encoding.UTF8, "application/json");
             using var answer = await http.PostAsync($"{Address}api/entries", body);

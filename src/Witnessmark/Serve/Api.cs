@@ -21,6 +21,7 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get);
         api.MapGet("/stock", StockEndpoint.Get);
         api.MapPost("/stock/moves", StockEndpoint.Post);
         api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
