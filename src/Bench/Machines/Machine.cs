@@ -91,6 +91,9 @@ public sealed record Workshop(
     /// <summary>What is kept on the shelf, by id.</summary>
     public IReadOnlyDictionary<string, StockItem> Stock { get; init; } = new Dictionary<string, StockItem>();
 
+    /// <summary>The place whose law counts in this shop, or null when it does not say.</summary>
+    public Jurisdiction? Jurisdiction { get; init; }
+
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 

@@ -35,6 +35,7 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
+            Jurisdiction = Whose(head),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };
         DoubledVins(file.Root, workshop);
@@ -60,6 +61,18 @@ internal static class WorkshopFile
                 Nearest.InWords(stranger, people)
             );
         return leads;
+    }
+
+    private static Jurisdiction? Whose(TomlTable head)
+    {
+        if (head.TextOrNothing("jurisdiction") is not { } written)
+            return null;
+        if (Jurisdiction.Read(written) is not { } read)
+        {
+            head.Wrong("jurisdiction", $"\"{written}\"", Jurisdiction.Right);
+            return null;
+        }
+        return read;
     }
 
     private static Machine Machine(string id, TomlTable table)
