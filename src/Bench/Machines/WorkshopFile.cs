@@ -12,6 +12,12 @@ internal sealed record WorkshopRead(Workshop Workshop, TomlFile File);
 /// <summary>Reads <c>shop.toml</c>.</summary>
 internal static class WorkshopFile
 {
+    /// <summary>ISO 216 A4 and ANSI/ASME Y14.1 size A, the usual one first.</summary>
+    internal static readonly string[] Papers = ["A4", "Letter"];
+
+    /// <summary>Labels that shops can buy, the usual one first.</summary>
+    internal static readonly string[] Labels = ["A8", "62x29", "70x36", "4x2in"];
+
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
@@ -35,6 +41,8 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
+            Paper = head.WordOrNothing("paper", Papers) ?? Papers[0],
+            Label = head.WordOrNothing("label", Labels) ?? Labels[0],
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };
         DoubledVins(file.Root, workshop);
