@@ -1,7 +1,6 @@
 using UglyToad.PdfPig;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Machines;
 using Witnessmark.Handbook.Due;
 using Witnessmark.Handbook.Quantities;
 using Witnessmark.Paper.Labels;

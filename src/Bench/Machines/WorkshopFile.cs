@@ -41,8 +41,8 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
-            Paper = head.WordOrNothing("paper", Papers) ?? Papers[0],
-            Label = head.WordOrNothing("label", Labels) ?? Labels[0],
+            Paper = OneOf(head, "paper", Papers),
+            Label = OneOf(head, "label", Labels),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
         };
         DoubledVins(file.Root, workshop);
@@ -56,6 +56,16 @@ internal static class WorkshopFile
         head.NoOtherKeys();
         file.Root.NoOtherKeys();
         return new(workshop, file);
+    }
+
+    /// <summary>One of a few words, the first where the shop says nothing; the mistake names all of them.</summary>
+    private static string OneOf(TomlTable head, string key, string[] words)
+    {
+        if (head.TextOrNothing(key) is not { Length: > 0 } text)
+            return words[0];
+        if (!words.Contains(text))
+            head.Wrong(key, $"\"{text}\"", string.Join(" or ", words.Select(w => $"\"{w}\"")));
+        return text;
     }
 
     private static IReadOnlyList<string> Leads(TomlTable head)

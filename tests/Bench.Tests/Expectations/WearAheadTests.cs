@@ -1,7 +1,6 @@
 using Witnessmark.Bench.Expectations;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Tests.Visits;
-using Witnessmark.Handbook.Due;
 
 namespace Witnessmark.Bench.Tests.Expectations;
 

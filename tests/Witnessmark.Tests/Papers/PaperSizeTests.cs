@@ -26,9 +26,10 @@ public sealed class PaperSizeTests
     }
 
     [Theory]
-    [InlineData("paper = \"A5\"", "the text \"A5\"", "\"A4\" or \"Letter\"")]
-    [InlineData("paper = 4", "4", "\"A4\" or \"Letter\"")]
-    [InlineData("label = \"A9\"", "the text \"A9\"", "\"A8\"")]
+    [InlineData("paper = \"A5\"", "\"A5\"", "\"A4\" or \"Letter\"")]
+    [InlineData("paper = \"a4\"", "\"a4\"", "\"A4\" or \"Letter\"")]
+    [InlineData("paper = 4", "the number 4", "paper = ")]
+    [InlineData("label = \"A9\"", "\"A9\"", "\"A8\" or \"62x29\" or \"70x36\" or \"4x2in\"")]
     public void Another_is_told_with_what_is_allowed(string line, string found, string right)
     {
         using var job = new JobOnPaper();

@@ -133,6 +133,7 @@ public sealed partial class PapersPageTests : IDisposable
         var text = File.ReadAllText(job.JobFile)
             .Replace("number = \"412\"", $"number = \"{number}\"")
             .Replace("day = 2026-11-25", $"day = {day}")
+            .Replace("promised = \"Friday 27 November, 16:00\"\npromised-at = 2026-11-27T16:00:00\n", "")
             .Replace("read = \"12380 km\"", $"read = \"{distance}\"\nsure = true")
             .Replace("read = [\"3.10 mm\", \"3.30 mm\"]", $"read = [\"{pads} mm\", \"{pads} mm\"]")
             .Replace(
