@@ -97,6 +97,12 @@ public sealed record Workshop(
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
+    /// <summary>What its sheets are printed on, <c>A4</c> or <c>Letter</c>; A4 when the shop says nothing.</summary>
+    public string Paper { get; init; } = WorkshopFile.Papers[0];
+
+    /// <summary>The label that it sticks on machines and keys; the first of the usual ones when the shop says nothing.</summary>
+    public string Label { get; init; } = WorkshopFile.Labels[0];
+
     /// <summary>From when on a plan asks for a point.</summary>
     public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;
 

@@ -21,6 +21,9 @@ public sealed record PointForecast(
     WearFan? Fan
 )
 {
+    /// <summary>Whether it says how far, rather than why nobody can.</summary>
+    public bool Tells { get; init; }
+
     private const double MillimetresInKilometre = 1e6;
     private const int FanLevels = 12;
     private const int FewReadings = 2;
@@ -76,7 +79,7 @@ public sealed record PointForecast(
             var outlook = answer.Value!;
             return answer.Refusal is { } refusal
                 ? new(run.Readings, $"Cannot predict. {refusal.Because}", Cautions(outlook), null)
-                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook));
+                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook)) { Tells = true };
         }
 
         private Answer<WearOutlook> At(Length room)
