@@ -42,7 +42,10 @@ public static class PastVisits
     {
         List<Entry> entries = [];
         var write = new Writing(entries, "d-released", "r1", new(2026, 5, 4));
-        write.Add(EntryKind.Arrival, EntryBody.Arrival(Fell.Id, "fell-640", 4, "handover", [new("distance", "each visit")], known: Fell));
+        write.Add(
+            EntryKind.Arrival,
+            EntryBody.Arrival(Fell.Id, "fell-640", 4, "handover", [new("distance", "each visit")], known: Fell)
+        );
         write.Add(EntryKind.Reading, EntryBody.Reading("distance", ["11900 km"], null, "odometer"));
         write.Add(EntryKind.Mark, EntryBody.Mark("distance"));
         foreach (var (number, shows) in new[] { "rear tyre", "chain", "left side" }.Index())

@@ -34,7 +34,17 @@ public sealed class JobsNamingTests : IDisposable
     private void Add(string job, string kind, JsonElement body)
     {
         var seq = entries.Count + 1;
-        var draft = new EntryDraft($"e{seq}", "shop", job, kind, body, null, null, "2026-01-01T09:00:00+00:00", "Ines Tallow");
+        var draft = new EntryDraft(
+            $"e{seq}",
+            "shop",
+            job,
+            kind,
+            body,
+            null,
+            null,
+            "2026-01-01T09:00:00+00:00",
+            "Ines Tallow"
+        );
         entries.Add(Entries.Sealed(draft, "bench", 1, seq, entries.LastOrDefault()?.Hash));
     }
 }

@@ -27,9 +27,11 @@ public static class JurisdictionCode
         var (country, part) = code.IndexOf('-') is >= 0 and var hyphen
             ? (code[..hyphen], code[(hyphen + 1)..])
             : (code, null);
-        return
-            country.Length != 2 || !Codes.Contains(country, StringComparison.Ordinal) || country.Contains(' ')
-                ? (null, $"\"{written.Trim()}\" is no code of ISO 3166: two letters as GB, for a part of a country US-MD.")
+        return country.Length != 2 || !Codes.Contains(country, StringComparison.Ordinal) || country.Contains(' ')
+                ? (
+                    null,
+                    $"\"{written.Trim()}\" is no code of ISO 3166: two letters as GB, for a part of a country US-MD."
+                )
             : part is not null && !IsPart(part)
                 ? (null, $"\"{written.Trim()}\": after the hyphen stand one to three letters or digits, as in US-MD.")
             : (code, null);

@@ -24,6 +24,9 @@ public sealed record PointForecast(
     /// <summary>Whose wear it rests on; empty when nothing is forecast here.</summary>
     public string Basis { get; private init; } = "";
 
+    /// <summary>Whether it says how far, rather than why nobody can.</summary>
+    public bool Tells { get; init; }
+
     private const double MillimetresInKilometre = 1e6;
     private const int FanLevels = 12;
     private const int FewReadings = 2;
@@ -34,11 +37,7 @@ public sealed record PointForecast(
     /// <param name="history">What was read.</param>
     /// <param name="distances">What the odometer showed, by day; the last one is now.</param>
     /// <param name="fleet">How like machines wear, or null.</param>
-    public static PointForecast Of(
-        PointHistory history,
-        IReadOnlyList<DistanceSeen> distances,
-        FleetRate? fleet = null
-    )
+    public static PointForecast Of(PointHistory history, IReadOnlyList<DistanceSeen> distances, FleetRate? fleet = null)
     {
         var (run, why) = WearRun.Of(history, fleet);
         return run is null
@@ -92,29 +91,19 @@ public sealed record PointForecast(
             var outlook = answer.Value!;
             return answer.Refusal is { } refusal
                 ? new(run.Readings, $"Cannot predict. {refusal.Because}", Cautions(outlook), null)
-                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook));
+                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook)) { Tells = true };
         }
 
         private Answer<WearOutlook> At(Length room)
         {
             var here = Kilometres(now - start);
-            return WearForecast.For(
-                readings,
-                deviation,
-                Prior,
-                new WearQuestion(room, here, here)
-            );
+            return WearForecast.For(readings, deviation, Prior, new WearQuestion(room, here, here));
         }
 
         private FleetWear Prior =>
             fleet is null
                 ? new(readings[0].Value, new(0), Anything, Anything)
-                : new(
-                    readings[0].Value,
-                    new(run.Falls ? -fleet.Mean : fleet.Mean),
-                    Anything,
-                    new(fleet.Deviation)
-                );
+                : new(readings[0].Value, new(run.Falls ? -fleet.Mean : fleet.Mean), Anything, new(fleet.Deviation));
 
         private string Words(WearOutlook outlook)
         {

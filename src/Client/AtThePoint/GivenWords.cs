@@ -18,6 +18,8 @@ internal static class GivenWords
     public const string ManualSoft = "document, edition and page; it binds";
     public const string Law = "A law";
     public const string LawSoft = "country or part of it, and clause; it binds there";
+    public const string LawInForce =
+        "From the table of the handbook, for motorcycles over 50 cc. The law in force comes first: look the clause up where you are not sure.";
     public const string Standard = "A standard";
     public const string StandardSoft = "number with its year, and clause; it binds";
     public const string WhereLaw = "Where it is law, by its code";
@@ -57,6 +59,8 @@ internal static class GivenWords
     public const string NotHere = "Not on this device, and the shop did not give it.";
     public const string OfMachine = "Photograph the machine";
 
+    public static string LawHere(LegalMinimum law) => $"The law of {law.Place}";
+
     public static string LookedFor(string words) => $"Looked for: {words}.";
 
     public static string By(GivenFigure given) => $"given at the bench by {given.Entry.By}";
@@ -82,12 +86,12 @@ internal static class GivenWords
         {
             OriginKind.Maker => MissingOfManual(draft),
             OriginKind.Law => draft.Source.Trim().Length == 0 ? "Say where it is law."
-                : JurisdictionCode.Read(draft.Source).Why is { } why ? why
-                : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
-                : "",
+            : JurisdictionCode.Read(draft.Source).Why is { } why ? why
+            : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
+            : "",
             OriginKind.Standard => draft.Source.Trim().Length == 0 ? "Say which standard it is."
-                : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
-                : "",
+            : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
+            : "",
             _ => "",
         };
 

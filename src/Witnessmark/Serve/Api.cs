@@ -28,6 +28,8 @@ public static class Api
         api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get);
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
+        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf);
+        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));
     }

@@ -22,7 +22,8 @@ public static class FleetEndpoint
 
     // of its last visit
     private static string? SheetOf(string id, ServedShop shop) =>
-        shop.Ledger.JobsOf(id)
+        shop
+            .Ledger.JobsOf(id)
             .Reverse()
             .Select(job => Visit.Of(job, shop.Ledger.OfJob(job)))
             .OfType<Visit>()

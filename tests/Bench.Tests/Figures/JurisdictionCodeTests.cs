@@ -17,7 +17,9 @@ public class JurisdictionCodeTests
     {
         Assert.Equal(249, Countries.Length); // ISO 3166-1, officially assigned
         const string letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-        var known = letters.SelectMany(a => letters.Select(b => $"{a}{b}")).Where(c => JurisdictionCode.Read(c).Why is null);
+        var known = letters
+            .SelectMany(a => letters.Select(b => $"{a}{b}"))
+            .Where(c => JurisdictionCode.Read(c).Why is null);
         Assert.Equal(Countries.Append("EU").Order(StringComparer.Ordinal), known);
     }
 

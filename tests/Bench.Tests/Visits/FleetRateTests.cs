@@ -31,7 +31,10 @@ public class FleetRateTests
     public void Mean_and_width_are_those_of_one_more_machine(int machines, double t)
     {
         double[] km = [1000, 5000, 12_000];
-        var mm = Enumerable.Range(0, machines).Select(i => new[] { 6.5, 5.1 - 0.2 * i, 2.5 - 0.13 * (i * i % 7) }).ToArray();
+        var mm = Enumerable
+            .Range(0, machines)
+            .Select(i => new[] { 6.5, 5.1 - 0.2 * i, 2.5 - 0.13 * (i * i % 7) })
+            .ToArray();
         var slopes = mm.Select(y => Fit.Line([.. km.Select(x => x / 1000)], y).B).ToArray();
         var (rate, counted) = FleetRate.Of(mm.Select(y => Wears(km, y)));
         Assert.Equal((machines, machines), (rate!.Machines, counted));
@@ -59,8 +62,14 @@ public class FleetRateTests
         PointHistory[] silent =
         [
             Worn,
-            Worn with { Readings = [] },
-            Worn with { Limit = null },
+            Worn with
+            {
+                Readings = [],
+            },
+            Worn with
+            {
+                Limit = null,
+            },
             Wears([1000, 1999], [6.5, 6.0]),
         ];
         Assert.Equal((null, 0), FleetRate.Of([]));
@@ -133,7 +142,10 @@ public class FleetRateTests
     [InlineData(-0.4)]
     public void Between_two_limits_the_fleet_tells_towards_which_it_wears(double rate)
     {
-        var slack = new ManyVisits().Comes("2024-02-01", 1000).Reads("chain-slack", "60 mm", "38 mm").History("chain-slack");
+        var slack = new ManyVisits()
+            .Comes("2024-02-01", 1000)
+            .Reads("chain-slack", "60 mm", "38 mm")
+            .History("chain-slack");
         var limit = slack.Limit!.Value;
         var bound = rate > 0 ? limit.Max!.Value : limit.Min!.Value;
         var fan = PointForecast.Of(slack, [], new(3, rate, 0.02)).Fan!;
@@ -155,10 +167,7 @@ public class FleetRateTests
         for (var i = 0; i < fleets; i++)
         {
             var (fleet, _) = FleetRate.Of(
-                Enumerable
-                    .Range(0, machines)
-                    .Select(_ => rates.Sample())
-                    .Select(r => Wears([0, 8000], [7, 7 + 8 * r]))
+                Enumerable.Range(0, machines).Select(_ => rates.Sample()).Select(r => Wears([0, 8000], [7, 7 + 8 * r]))
             );
             var z = (rates.Sample() - fleet!.Mean) / fleet.Deviation;
             (early, late) = (early + (z < -Z95 ? 1 : 0), late + (z > Z95 ? 1 : 0));
@@ -176,7 +185,13 @@ public class FleetRateTests
             .Comes("2024-01-01", 100, ManyVisits.Machine with { Id = "y", Vin = "GZ0FE64C8RH000412" }, "y")
             .Comes("2024-01-01", 900, ManyVisits.Machine with { Id = "z", Vin = "" }, "z")
             .Comes("2024-01-01", 900, ManyVisits.Machine with { Id = "own" }, "own"); // its VIN is that of 17
-        var others = MachineVisits.Others("17", ManyVisits.Machine.Vin, "fell-640", work.All, ManyVisits.Bench.Workshop);
+        var others = MachineVisits.Others(
+            "17",
+            ManyVisits.Machine.Vin,
+            "fell-640",
+            work.All,
+            ManyVisits.Bench.Workshop
+        );
         Assert.Equal(["3 2", "4"], others.Select(v => string.Join(' ', v.Select(j => j.Job))));
         Assert.Empty(MachineVisits.Others("17", null, "another-sheet", work.All, ManyVisits.Bench.Workshop));
     }

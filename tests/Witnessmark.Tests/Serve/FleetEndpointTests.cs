@@ -78,7 +78,17 @@ public sealed class FleetEndpointTests : IDisposable
     private void Add(string job, string kind, JsonElement body)
     {
         var seq = entries.Count + 1;
-        var draft = new EntryDraft($"e{seq}", "harrow-lane", job, kind, body, null, null, $"2026-01-{seq:00}T09:00:00+00:00", "Ines Tallow");
+        var draft = new EntryDraft(
+            $"e{seq}",
+            "harrow-lane",
+            job,
+            kind,
+            body,
+            null,
+            null,
+            $"2026-01-{seq:00}T09:00:00+00:00",
+            "Ines Tallow"
+        );
         entries.Add(Entries.Sealed(draft, "bench", 1, seq, entries.LastOrDefault()?.Hash));
     }
 }
