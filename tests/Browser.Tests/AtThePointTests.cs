@@ -45,6 +45,23 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task The_law_of_the_shops_place_stands_there_to_be_taken_with_its_clause()
+    {
+        await using var shop = await RunningShop.Start(published, without: "tyre.tread");
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("tyre-front-tread");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-law-here").ClickAsync();
+        await hand.Sees("The law in force comes first");
+        await hand.Sees("GB, Road Vehicles (Construction and Use) Regulations 1986 reg. 27");
+        await hand.Save();
+        await hand.Sees($"given at the bench by {BenchHand.Person}");
+        await Assertions.Expect(hand.Page.Locator(".figure strong")).ToHaveTextAsync("≥ 1 mm");
+        await Assertions.Expect(hand.Page.Locator(".not-makers")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Common_practice_is_shown_as_what_it_is_and_wants_a_name()
     {
         await using var shop = await RunningShop.Start(published, without: Pads);

@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Visits;
 
