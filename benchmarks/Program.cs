@@ -37,11 +37,19 @@ switch (args)
     case ["visits"]:
         await VisitTimes.Print();
         return 0;
+    case ["oracles", var count] when int.TryParse(count, out var instances):
+        return OracleRun.Print(instances);
+    case ["sheet"]:
+        SheetTimes.Print();
+        return 0;
+    case ["verify"]:
+        VerifyTimes.Print();
+        return 0;
     case ["fuzz", var seconds, .. var more] when double.TryParse(seconds, out var time):
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|oracles COUNT|fuzz SECONDS [SEED]"
         );
         return 2;
 }

@@ -78,6 +78,26 @@ public sealed class ShopLedger
                 ]
         );
 
+    /// <summary>All entries of the jobs whose arrivals name a text, such as a figure sheet, job by job in the shop's order.</summary>
+    public IReadOnlyList<IReadOnlyList<Entry>> OfJobsNaming(string text) =>
+        Do(ledger =>
+        {
+            var jobs = ledger
+                .Entries.Where(e => e.Kind == EntryKind.Arrival && e.Body.Contains(text))
+                .Select(e => e.Job);
+            return (IReadOnlyList<IReadOnlyList<Entry>>)
+                [
+                    .. ledger
+                        .Entries.AsNoTracking()
+                        .Where(e => jobs.Contains(e.Job))
+                        .OrderBy(e => e.Order)
+                        .AsEnumerable()
+                        .Select(e => e.Entry())
+                        .GroupBy(e => e.Job)
+                        .Select(g => g.ToArray()),
+                ];
+        });
+
     /// <summary>Everything that is set aside, oldest first.</summary>
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);

@@ -9,6 +9,7 @@ using Witnessmark.Judge;
 using Witnessmark.Keys;
 using Witnessmark.LogBooks;
 using Witnessmark.Machines;
+using Witnessmark.Papers;
 using Witnessmark.Planning;
 using Witnessmark.Serve;
 using Witnessmark.Sheets;
@@ -28,9 +29,11 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     EstimateCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),
+    LabelCommand.Create(),
     LogBookCommand.Create(),
     MachinesCommand.Create(),
     PlanCommand.Create(),
+    RecordCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     StockCommand.Create(),

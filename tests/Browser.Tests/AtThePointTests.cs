@@ -45,6 +45,23 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task The_law_of_the_shops_place_stands_there_to_be_taken_with_its_clause()
+    {
+        await using var shop = await RunningShop.Start(published, without: "tyre.tread");
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("tyre-front-tread");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-law-here").ClickAsync();
+        await hand.Sees("The law in force comes first");
+        await hand.Sees("GB, Road Vehicles (Construction and Use) Regulations 1986 reg. 27");
+        await hand.Save();
+        await hand.Sees($"given at the bench by {BenchHand.Person}");
+        await Assertions.Expect(hand.Page.Locator(".figure strong")).ToHaveTextAsync("≥ 1 mm");
+        await Assertions.Expect(hand.Page.Locator(".not-makers")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Common_practice_is_shown_as_what_it_is_and_wants_a_name()
     {
         await using var shop = await RunningShop.Start(published, without: Pads);
@@ -72,6 +89,55 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
         await hand.Sees("Bram Okello vouches for this figure.");
         await hand.Open($"jobs/{BenchHand.DemoJob}");
         await Assertions.Expect(hand.Page.GetByText("has to vouch for it")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_law_is_named_by_a_code_that_exists_and_its_clause_and_judges()
+    {
+        await using var shop = await RunningShop.Start(published, without: Pads);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("rear-pads");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-law").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Type("1.5");
+        await hand.Sees("Say where it is law.");
+        await hand.Page.Locator("#source").FillAsync("uk");
+        await hand.Sees("\"uk\" is no code of ISO 3166");
+        await hand.Page.Locator("#source").FillAsync("gb");
+        await hand.Sees("Say in which clause it stands.");
+        await Assertions.Expect(hand.Page.Locator("#save")).ToBeDisabledAsync();
+        await hand.Page.Locator("#clause").FillAsync("Example Act, s. 7");
+        await hand.Save();
+        await hand.Read("3.10", "3.30");
+        await hand.SeesVerdict("Inside");
+        await hand.Sees("the law asks for at least 1.5 mm (GB, Example Act, s. 7)");
+        // a law binds: nobody has to vouch
+        await Assertions.Expect(hand.Page.Locator("#vouch")).ToHaveCountAsync(0);
+        await hand.SeesSaved(2, 2);
+    }
+
+    [Fact]
+    public async Task A_standard_is_named_by_its_number_and_clause_and_judges()
+    {
+        await using var shop = await RunningShop.Start(published, without: Pads);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Point("rear-pads");
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-standard").ClickAsync();
+        await hand.Tap("At least");
+        await hand.Type("1.5");
+        await hand.Sees("Say which standard it is.");
+        await hand.Page.Locator("#source").FillAsync("EX 1234:2020");
+        await hand.Sees("Say in which clause it stands.");
+        await Assertions.Expect(hand.Page.Locator("#save")).ToBeDisabledAsync();
+        await hand.Page.Locator("#clause").FillAsync("5.2");
+        await hand.Save();
+        await hand.Read("3.10", "3.30");
+        await hand.SeesVerdict("Inside");
+        await hand.Sees("the standard asks for at least 1.5 mm (EX 1234:2020, 5.2)");
     }
 
     [Fact]

@@ -14,11 +14,44 @@ public sealed class DayTests(Published published, Chromium chromium)
         await hand.Open("day");
         await hand.Sees("no plan is better");
         await hand.Page.Locator(".day-list a").First.ClickAsync();
-        await hand.Page.Locator("#promised").FillAsync("2020-01-02T16:00");
-        await hand.Page.Locator("#promised ~ button").First.ClickAsync();
-        await hand.Sees("It was promised for Thu 2 Jan, 16:00, which has passed.");
+        var soon = DateTime.Now.AddMinutes(20).ToString("yyyy-MM-ddTHH:mm");
+        await hand.Page.Locator("#promised").FillAsync(soon);
+        await hand.Page.Locator("#save-promise").ClickAsync();
         await hand.Open("day");
-        await Assertions.Expect(hand.Page.Locator("#late-412")).ToContainTextAsync("which has passed");
+        await Assertions.Expect(hand.Page.Locator("#late-412")).ToContainTextAsync("Late by");
+    }
+
+    [Fact]
+    public async Task A_moment_that_has_passed_cannot_be_promised()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Open("day");
+        await hand.Sees("no plan is better");
+        await hand.Open("day/412");
+        await hand.Page.Locator("#promised").FillAsync("2020-01-02T16:00");
+        await hand.Sees("This moment has passed. Promise a later one.");
+        await Assertions.Expect(hand.Page.Locator("#save-promise")).ToBeDisabledAsync();
+        await hand.Page.Locator("#promised").FillAsync("2090-01-02T16:00");
+        await Assertions.Expect(hand.Page.Locator("#save-promise")).ToBeEnabledAsync();
+    }
+
+    [Fact]
+    public async Task A_job_whose_kit_lacks_a_part_is_told_until_somebody_says_when_it_arrives()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await shop.Receive("stripe-paint", "1");
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Open("day");
+        await hand.Sees("Its kit is not whole: 412");
+        await Assertions.Expect(hand.Page.Locator("main")).ToContainTextAsync("Oil filter Fell 640");
+        await hand.Open("day/412");
+        await hand.Page.Locator("#parts").FillAsync("2090-01-02T16:00");
+        await hand.Page.Locator("#parts ~ button").First.ClickAsync();
+        await hand.Open("day");
+        await Assertions.Expect(hand.Page.GetByText("Its kit is not whole")).ToHaveCountAsync(0);
     }
 
     [Fact]

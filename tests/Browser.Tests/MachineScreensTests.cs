@@ -11,6 +11,7 @@ public sealed class MachineScreensTests(Published published, Chromium chromium)
         ("machines-found", Found),
         ("machine-past", hand => hand.Open("machines/fell-640-0412")),
         ("machine-point", hand => hand.Open("machines/fell-640-0412/points/tyre-rear-tread")),
+        ("machine-photographs", Photographs),
         ("machine-point-few", hand => hand.Open("machines/fell-640-0412/points/tyre-front-pressure")),
         ("machine-owner", Owner),
         ("machine-arrival", Arrival),
@@ -30,6 +31,9 @@ public sealed class MachineScreensTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         await shop.Import(Encoding.UTF8.GetBytes(MachinesTests.List));
         await shop.Visits(14);
+        await shop.Post(PastVisits.Released());
+        for (var like = 1; like <= 3; like++)
+            await shop.Post(PastVisits.Batches(14, like));
         await using var device = await chromium.Device(width, height, scheme);
         var hand = await device.Open(shop);
         await hand.SeesSaved(0, 0);
@@ -57,6 +61,15 @@ public sealed class MachineScreensTests(Published published, Chromium chromium)
         await hand.Open("machines");
         await hand.Page.Locator("#find").FillAsync("fell 41");
         await hand.Sees("HL 418");
+    }
+
+    private static async Task Photographs(BenchHand hand)
+    {
+        await hand.Open($"jobs/{BenchHand.DemoJob}/photograph");
+        await hand.Photographs("the left side, tank scratched");
+        await hand.Save();
+        await hand.Sees("tank scratched");
+        await hand.Open("machines/fell-640-0412");
     }
 
     private static async Task Owner(BenchHand hand)

@@ -104,6 +104,82 @@ public sealed class MachinesTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task The_wear_of_three_other_machines_is_in_the_forecast_and_without_the_shop_it_says_that_it_is_not()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await shop.Visits(2);
+        await shop.Post(PastVisits.Batches(6, like: 1));
+        await shop.Post(PastVisits.Batches(6, like: 2));
+        const string point = "machines/fell-640-0412/points/tyre-rear-tread";
+        var basis = hand.Page.Locator("#basis");
+        await hand.Open(point);
+        await Assertions
+            .Expect(basis)
+            .ToHaveTextAsync(
+                "From this machine alone. Only 2 other machines of its figure sheet show how fast it wears here; three are needed."
+            );
+        var alone = await hand.Page.Locator("#forecast").InnerTextAsync();
+        await shop.Post(PastVisits.Batches(6, like: 3));
+        await hand.Open(point);
+        await Assertions.Expect(basis).ToHaveTextAsync("With the wear of 3 other machines.");
+        await Assertions.Expect(hand.Page.Locator("#forecast")).Not.ToHaveTextAsync(alone);
+        await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
+        await shop.Stop();
+        await hand.Open(point);
+        await Assertions
+            .Expect(basis)
+            .ToHaveTextAsync("From this machine alone. The shop could not be asked how other machines wear here.");
+        await Assertions.Expect(hand.Page.Locator("#forecast")).ToHaveTextAsync(alone);
+    }
+
+    [Fact]
+    public async Task Each_visit_shows_its_photographs_and_documents_and_what_of_them_is_not_here()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await shop.Post(PastVisits.Released());
+        await hand.Open($"jobs/{BenchHand.DemoJob}/photograph");
+        await hand.Photographs("tank scratched");
+        await hand.Save();
+        await hand.SeesSaved(1, 1);
+        await hand.Open("machines/fell-640-0412");
+        await hand.Sees("Released by Bram Okello");
+        var open = hand.Page.Locator(".jobs li").Filter(new() { HasText = "Job 412" });
+        var released = hand.Page.Locator(".jobs li").Filter(new() { HasText = "Job r1" });
+        await Assertions.Expect(open.Locator(".photograph img")).ToHaveJSPropertyAsync("naturalWidth", 1600);
+        await Assertions.Expect(open).ToContainTextAsync("A handover sheet comes with the release.");
+        await Assertions.Expect(open.GetByRole(AriaRole.Link, new() { Name = "Handover sheet" })).ToHaveCountAsync(0);
+        await Assertions.Expect(open.GetByRole(AriaRole.Link, new() { Name = "Log book, Job 412" })).ToBeVisibleAsync();
+        // taken on another device that never sent the pictures
+        await Assertions.Expect(released.Locator(".photograph")).ToHaveCountAsync(2);
+        await Assertions
+            .Expect(released.Locator(".photograph").First)
+            .ToContainTextAsync("Not on this device, and the shop did not give it.");
+        await hand.Tap("Show 1 more photograph");
+        await Assertions.Expect(released.Locator(".photograph")).ToHaveCountAsync(3);
+        var sheet = released.GetByRole(AriaRole.Link, new() { Name = "Handover sheet (PDF), Job r1" });
+        using var http = new HttpClient { BaseAddress = new(shop.Address) };
+        var pdf = await http.GetByteArrayAsync(
+            await sheet.GetAttributeAsync("href"),
+            TestContext.Current.CancellationToken
+        );
+        Assert.Equal("%PDF"u8.ToArray(), pdf[..4]);
+
+        await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
+        await shop.Stop();
+        await hand.Open("machines/fell-640-0412");
+        await Assertions
+            .Expect(released)
+            .ToContainTextAsync("Handover sheet and log book are made at the shop, which cannot be reached.");
+        await Assertions.Expect(open).ToContainTextAsync("The log book is made at the shop, which cannot be reached.");
+        await Assertions.Expect(sheet).ToHaveCountAsync(0);
+        await Assertions.Expect(open.Locator(".photograph img")).ToHaveJSPropertyAsync("naturalWidth", 1600);
+    }
+
+    [Fact]
     public async Task Do_not_ride_holds_the_job_until_somebody_decides_with_a_reason()
     {
         await using var shop = await Stocked();

@@ -100,11 +100,27 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         Assert.Equal(0, import.ExitCode);
     }
 
-    /// <summary>Writes visits of the shop's first machine, as another device would have sent them.</summary>
-    public async Task Visits(int count)
+    /// <summary>Puts something on the shop's shelf; from then on somebody keeps count of it.</summary>
+    public async Task Receive(string item, string amount)
     {
         using var http = new HttpClient();
-        foreach (var batch in PastVisits.Batches(count))
+        using var body = new StringContent(
+            $$"""{"id":"{{item}}-1","kind":"receive","item":"{{item}}","amount":"{{amount}}","by":"Ines Tallow"}""",
+            System.Text.Encoding.UTF8,
+            "application/json"
+        );
+        using var answer = await http.PostAsync($"{Address}api/stock/moves", body);
+        answer.EnsureSuccessStatusCode();
+    }
+
+    /// <summary>Writes visits of the shop's first machine, as another device would have sent them.</summary>
+    public async Task Visits(int count) => await Post(PastVisits.Batches(count));
+
+    /// <summary>Takes batches in, as devices send them.</summary>
+    public async Task Post(IEnumerable<string> batches)
+    {
+        using var http = new HttpClient();
+        foreach (var batch in batches)
         {
             using var body = new StringContent(batch, System.Text.Encoding.UTF8, "application/json");
             using var answer = await http.PostAsync($"{Address}api/entries", body);

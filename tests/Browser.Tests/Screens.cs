@@ -75,6 +75,16 @@ public static class Screens
                 await hand.Page.Locator("#promised").FillAsync($"{moment:yyyy-MM-ddTHH:mm}");
             await hand.OpenJob();
         }
+        // from now on somebody counts what is on the shelf, and nothing else lies on it
+        await hand.Page.EvaluateAsync(
+            """
+            () => fetch("api/stock/moves", {
+              method: "POST",
+              headers: { "content-type": "application/json" },
+              body: JSON.stringify({ id: "paint", kind: "receive", item: "stripe-paint", amount: "1", by: "Ines Tallow" }),
+            })
+            """
+        );
         await hand.Open("day");
         await hand.Sees("Planned at");
         await hand.Page.Locator(".choices .choice").Nth(1).ClickAsync();

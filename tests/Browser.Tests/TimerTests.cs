@@ -64,6 +64,33 @@ public sealed class TimerTests(Published published, Chromium chromium)
         await Assertions.Expect(hand.Page).Not.ToHaveTitleAsync(new Regex("Over"));
     }
 
+    // three tones each time, where somebody wants them; on a page that nobody has touched a browser makes no sound
+    [Theory]
+    [InlineData("On", 6)]
+    [InlineData("Off", 0)]
+    public async Task When_it_is_over_it_sounds_where_that_is_wanted(string wanted, int tones)
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        await device.Context.AddInitScriptAsync(
+            """
+            window.tones = 0;
+            const start = OscillatorNode.prototype.start;
+            OscillatorNode.prototype.start = function (...at) { window.tones++; return start.apply(this, at); };
+            """
+        );
+        var hand = await device.Open(shop);
+        await hand.Point("drain-plug");
+        await hand.Tap("Start the timer, 10 min");
+        await Assertions.Expect(Strip(hand)).ToContainTextAsync(NineMinutes);
+        await Started(hand, "drain-plug", secondsAgo: 580);
+        await hand.Open("timers");
+        await hand.Page.ReloadAsync();
+        await hand.Page.GetByRole(AriaRole.Button, new() { Name = wanted, Exact = true }).ClickAsync();
+        await Assertions.Expect(hand.Page).ToHaveTitleAsync(new Regex("^Over · "));
+        Assert.Equal(tones, await hand.Page.EvaluateAsync<int>("() => window.tones"));
+    }
+
     [Fact]
     public async Task A_clock_that_was_set_back_is_said_and_moves_no_timer()
     {

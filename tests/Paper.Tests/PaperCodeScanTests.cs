@@ -29,7 +29,7 @@ public sealed class PaperCodeScanTests
         Assert.Null(PaperCode.Fault(text!, LogBookFile.Write(FullJob.Released, Bench640.Workbench)));
     }
 
-    private static string? Scanned(byte[] pdf, int dotsPerInch)
+    internal static string? Scanned(byte[] pdf, int dotsPerInch)
     {
         var folder = Directory.CreateTempSubdirectory("witnessmark-scan-");
         try

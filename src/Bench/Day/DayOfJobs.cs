@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Times;
 
 namespace Witnessmark.Bench.Day;
 
@@ -9,7 +10,13 @@ public static class DayOfJobs
     /// <param name="bench">The workshop.</param>
     /// <param name="jobs">All jobs; those that are released, or not opened, are passed over.</param>
     /// <param name="now">By the shop's clock.</param>
-    public static (DayQuestion? Question, string? Missing) Of(Workbench bench, IEnumerable<JobState> jobs, DateTime now)
+    /// <param name="learnt">How long work has been seen to take here, or null: the book's times.</param>
+    public static (DayQuestion? Question, string? Missing) Of(
+        Workbench bench,
+        IEnumerable<JobState> jobs,
+        DateTime now,
+        LearntTimes? learnt = null
+    )
     {
         if (Frame(bench, now) is not { } frame)
             return (null, "The workshop file says no opening hours. They stand under [hours] in shop.toml.");
@@ -21,7 +28,8 @@ public static class DayOfJobs
             .GroupBy(j => j.Last!.By)
             .Select(of => of.MaxBy(j => j.Last!.At, StringComparer.Ordinal).Job)
             .ToHashSet(StringComparer.Ordinal);
-        var asked = open.Select(j => Job(j, frame, bench, inHand.Contains(j.Job))).Where(j => j.Steps.Count > 0);
+        var asked = open.Select(j => Job(j, frame, bench, learnt, inHand.Contains(j.Job)))
+            .Where(j => j.Steps.Count > 0);
         return (frame with { Jobs = [.. asked] }, null);
     }
 
@@ -48,19 +56,24 @@ public static class DayOfJobs
         );
     }
 
-    private static DayJob Job(JobState job, DayQuestion frame, Workbench bench, bool inHand)
+    private static DayJob Job(JobState job, DayQuestion frame, Workbench bench, LearntTimes? learnt, bool inHand)
     {
-        var points = job.Points.Where(p => p.Marked is null && p.Left is null).Select(p => p.Point).ToList();
+        var points = StillOpen(job);
+        var held = Held(job, frame, inHand);
         return new(
             job.Job,
             job.Arrival!.Machine.Name,
-            JobWork.Of(points, bench.Book),
+            JobWork.Of(points, bench.Book, new(learnt, held?.Technician)),
             job.Day.Promise is { } promise ? frame.Minute(promise.At) : null,
             job.Day.Parts is { } parts ? frame.Minute(parts.Arrive) : null,
             JobWork.Skills(points),
-            Held(job, frame, inHand)
+            held
         );
     }
+
+    /// <summary>The points that are neither marked nor left, in the order of the plan.</summary>
+    internal static IReadOnlyList<Book.Point> StillOpen(JobState job) =>
+        [.. job.Points.Where(p => p.Marked is null && p.Left is null).Select(p => p.Point)];
 
     /// <summary>Whoever worked on it last goes on with it. A place by hand whose moment passed without work holds the technician only.</summary>
     private static Held? Held(JobState job, DayQuestion frame, bool inHand)

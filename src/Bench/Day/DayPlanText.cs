@@ -9,15 +9,42 @@ namespace Witnessmark.Bench.Day;
 /// <param name="LatenessAtLeast">No plan misses its promises by less, in minutes all together.</param>
 /// <param name="Without">Jobs that have no place.</param>
 /// <param name="Loosened">Places by hand that could not be kept.</param>
+/// <param name="NotWhole">Jobs whose kit lacks something.</param>
+/// <param name="Lengths">Hands-on and unattended minutes that the shop took for each step of a job; empty in a plan of before.</param>
 public sealed record DayPlanText(
     DateTime Made,
     DayPlan Plan,
     bool Proven,
     int LatenessAtLeast,
     IReadOnlyList<NoPlace> Without,
-    IReadOnlyList<NoPlace> Loosened
+    IReadOnlyList<NoPlace> Loosened,
+    IReadOnlyList<NotWhole> NotWhole,
+    IReadOnlyDictionary<string, IReadOnlyList<(int Hands, int Waits)>> Lengths
 )
 {
+    /// <summary>
+    /// The question with the lengths that the shop planned with, which has seen more work than a device has; where a job has fewer
+    /// steps left than then, its own.
+    /// </summary>
+    public DayQuestion AsLong(DayQuestion question) =>
+        question with
+        {
+            Jobs =
+            [
+                .. question.Jobs.Select(job =>
+                    Lengths.TryGetValue(job.Id, out var lengths) && lengths.Count == job.Steps.Count
+                        ? job with
+                        {
+                            Steps =
+                            [
+                                .. job.Steps.Zip(lengths, (step, l) => step with { Hands = l.Hands, Waits = l.Waits }),
+                            ],
+                        }
+                        : job
+                ),
+            ],
+        };
+
     /// <summary>Reads the plan; null when the text is none.</summary>
     public static DayPlanText? Read(string text, DayQuestion question)
     {
@@ -31,7 +58,11 @@ public sealed record DayPlanText(
                 root.GetProperty("proven").GetBoolean(),
                 root.GetProperty("latenessAtLeast").GetInt32(),
                 Reasons(root.GetProperty("withoutPlace")),
-                Reasons(root.GetProperty("loosened"))
+                Reasons(root.GetProperty("loosened")),
+                root.TryGetProperty("notWhole", out var lacking)
+                    ? [.. Reasons(lacking).Select(r => new NotWhole(r.Job, r.Words))]
+                    : [],
+                root.GetProperty("jobs").EnumerateArray().ToDictionary(j => j.GetProperty("job").GetString()!, Steps)
             );
         }
         catch (Exception unread)
@@ -48,6 +79,16 @@ public sealed record DayPlanText(
             job.GetProperty("lift").GetString()!,
             [.. job.GetProperty("starts").EnumerateArray().Select(s => question.Minute(Moment(s)))]
         );
+
+    private static IReadOnlyList<(int, int)> Steps(JsonElement job) =>
+        job.TryGetProperty("steps", out var steps)
+            ?
+            [
+                .. steps
+                    .EnumerateArray()
+                    .Select(s => (s.GetProperty("hands").GetInt32(), s.GetProperty("waits").GetInt32())),
+            ]
+            : [];
 
     private static NoPlace[] Reasons(JsonElement list) =>
         [

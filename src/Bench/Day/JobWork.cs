@@ -1,11 +1,12 @@
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Times;
 
 namespace Witnessmark.Bench.Day;
 
 /// <summary>
-/// How long the work takes that is left of a job: the one place where the day plan gets its durations. The bench book's, point
-/// after point in the order of the plan, each state of the machine brought about once: the same on every device, so that the shop's
-/// plan fits the board that it is shown on.
+/// How long the work takes that is left of a job: the one place where the day plan gets its durations. Point after point in the order
+/// of the plan, each state of the machine brought about once. Where a step ends the bench book's times decide, so that it ends there
+/// on every device; how long it takes, the times that the shop has learnt.
 /// </summary>
 public static class JobWork
 {
@@ -16,33 +17,37 @@ public static class JobWork
     public const int Stretch = 90;
 
     /// <summary>The steps of the points that are still to be done.</summary>
-    public static IReadOnlyList<DayStep> Of(IReadOnlyList<Point> open, BenchBook book)
+    /// <param name="open">The points, in the order of the plan.</param>
+    /// <param name="book">The bench book.</param>
+    /// <param name="times">How long each takes; left out: as the book says.</param>
+    public static IReadOnlyList<DayStep> Of(IReadOnlyList<Point> open, BenchBook book, PlanTimes? times = null)
     {
+        times ??= PlanTimes.ByTheBook;
         List<DayStep> steps = [];
         var brought = new HashSet<string>(StringComparer.Ordinal);
-        var (first, last, hands) = ("", "", TimeSpan.Zero);
+        var (first, last, hands, byBook) = ("", "", TimeSpan.Zero, TimeSpan.Zero);
         foreach (var point in open)
         {
-            if (hands == TimeSpan.Zero)
+            if (byBook == TimeSpan.Zero)
                 first = point.Title;
             last = point.Title;
-            hands += point.Hands + Reached(point, book, brought);
+            var reached = Reached(point, book, brought);
             var leave = point.Waits.TotalMinutes >= WorthLeaving;
-            if (!leave)
-                hands += point.Waits;
-            if (leave || hands.TotalMinutes >= Stretch)
-                Close(leave ? point.Waits : TimeSpan.Zero);
+            hands += times.Hands(point) + reached + (leave ? TimeSpan.Zero : times.Waits(point));
+            byBook += point.Hands + reached + (leave ? TimeSpan.Zero : point.Waits);
+            if (leave || byBook.TotalMinutes >= Stretch)
+                Close(leave ? times.Waits(point) : TimeSpan.Zero, leave);
         }
-        Close(TimeSpan.Zero);
+        Close(TimeSpan.Zero, false);
         return steps;
 
-        void Close(TimeSpan waits)
+        void Close(TimeSpan waits, bool left)
         {
-            if (hands > TimeSpan.Zero || waits > TimeSpan.Zero)
+            if (byBook > TimeSpan.Zero || left)
                 steps.Add(
                     new(first == last ? first : $"{first} to {last}", Math.Max(1, Minutes(hands)), Minutes(waits))
                 );
-            hands = TimeSpan.Zero;
+            (hands, byBook) = (TimeSpan.Zero, TimeSpan.Zero);
         }
     }
 

@@ -18,6 +18,9 @@ public sealed record Origin(OriginKind Kind, string Place)
     /// <summary>A figure that is not the maker's, the law's or a standard's says so each time it is shown.</summary>
     public bool Binding => Kind is OriginKind.Maker or OriginKind.Law or OriginKind.Standard;
 
+    /// <summary>The place whose law it is, as the origin names it; null for every other origin.</summary>
+    public string? Jurisdiction => Kind == OriginKind.Law ? Place.Split(',')[0].Trim() : null;
+
     /// <summary>As it is written in a sheet: <c>maker: handbook p. 87</c>.</summary>
     public string Text =>
         Kind switch

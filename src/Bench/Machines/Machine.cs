@@ -91,8 +91,17 @@ public sealed record Workshop(
     /// <summary>What is kept on the shelf, by id.</summary>
     public IReadOnlyDictionary<string, StockItem> Stock { get; init; } = new Dictionary<string, StockItem>();
 
+    /// <summary>The place whose law counts in this shop, or null when it does not say.</summary>
+    public Jurisdiction? Jurisdiction { get; init; }
+
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
+
+    /// <summary>What its sheets are printed on, <c>A4</c> or <c>Letter</c>; A4 when the shop says nothing.</summary>
+    public string Paper { get; init; } = WorkshopFile.Papers[0];
+
+    /// <summary>The label that it sticks on machines and keys; the first of the usual ones when the shop says nothing.</summary>
+    public string Label { get; init; } = WorkshopFile.Labels[0];
 
     /// <summary>From when on a plan asks for a point.</summary>
     public Planning.PlanSettings Planning { get; init; } = Witnessmark.Bench.Planning.PlanSettings.Usual;

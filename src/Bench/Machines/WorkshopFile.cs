@@ -13,6 +13,12 @@ internal sealed record WorkshopRead(Workshop Workshop, TomlFile File);
 /// <summary>Reads <c>shop.toml</c>.</summary>
 internal static class WorkshopFile
 {
+    /// <summary>ISO 216 A4 and ANSI/ASME Y14.1 size A, the usual one first.</summary>
+    internal static readonly string[] Papers = ["A4", "Letter"];
+
+    /// <summary>Labels that shops can buy, the usual one first.</summary>
+    internal static readonly string[] Labels = ["A8", "62x29", "70x36", "4x2in"];
+
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
@@ -36,6 +42,9 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
+            Jurisdiction = Whose(head),
+            Paper = OneOf(head, "paper", Papers),
+            Label = OneOf(head, "label", Labels),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
             Estimates = EstimatesTable.Read(file.Root.TableOrNothing("estimates")),
         };
@@ -52,6 +61,16 @@ internal static class WorkshopFile
         return new(workshop, file);
     }
 
+    /// <summary>One of a few words, the first where the shop says nothing; the mistake names all of them.</summary>
+    private static string OneOf(TomlTable head, string key, string[] words)
+    {
+        if (head.TextOrNothing(key) is not { Length: > 0 } text)
+            return words[0];
+        if (!words.Contains(text))
+            head.Wrong(key, $"\"{text}\"", string.Join(" or ", words.Select(w => $"\"{w}\"")));
+        return text;
+    }
+
     private static IReadOnlyList<string> Leads(TomlTable head)
     {
         var (leads, people) = (head.Texts("leads"), head.Texts("people"));
@@ -62,6 +81,18 @@ internal static class WorkshopFile
                 Nearest.InWords(stranger, people)
             );
         return leads;
+    }
+
+    private static Jurisdiction? Whose(TomlTable head)
+    {
+        if (head.TextOrNothing("jurisdiction") is not { } written)
+            return null;
+        if (Jurisdiction.Read(written) is not { } read)
+        {
+            head.Wrong("jurisdiction", $"\"{written}\"", Jurisdiction.Right);
+            return null;
+        }
+        return read;
     }
 
     private static Machine Machine(string id, TomlTable table)

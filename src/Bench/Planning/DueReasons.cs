@@ -14,13 +14,11 @@ internal static class DueReasons
         var schedule = asked.Sheet.Schedule;
         if (schedule.Count == 0)
             yield break;
-        var distance = DistanceToday.Of(asked);
-        var done = Done(asked, distance);
-        var known = distance.Kilometres is not null;
+        var known = DistanceToday.Of(asked).Kilometres is not null;
         foreach (var work in schedule.Where(w => !known && w.Rule.EveryDistance is not null))
             yield return (work.Point, new(Because.Due, Sentence(Because.Due, work, NoDistance)));
         var rules = schedule.Where(w => known || w.Rule.EveryDistance is null).ToArray();
-        foreach (var due in Counted(rules, done, distance, asked.Day))
+        foreach (var due in Counted(rules, asked))
             if (Kind(due) is { } because)
                 yield return (
                     due.Point,
@@ -28,18 +26,16 @@ internal static class DueReasons
                 );
     }
 
-    private static IReadOnlyList<DuePoint> Counted(
-        IReadOnlyList<ScheduledWork> schedule,
-        IReadOnlyList<ServiceEntry> done,
-        DistanceToday distance,
-        DateOnly day
-    ) =>
-        ServiceDue
+    /// <summary>Lines of the schedule, the first due first.</summary>
+    internal static IReadOnlyList<DuePoint> Counted(IReadOnlyList<ScheduledWork> schedule, PlanQuestion asked)
+    {
+        var distance = DistanceToday.Of(asked);
+        return ServiceDue
             .On(
                 [.. schedule.Select(w => w.Rule)],
-                [.. done.Where(e => schedule.Any(w => w.Point == e.Point))],
+                [.. Done(asked, distance).Where(e => schedule.Any(w => w.Point == e.Point))],
                 new(
-                    day,
+                    asked.Day,
                     new(distance.Kilometres.GetValueOrDefault() * Kilometre),
                     new(distance.PerDay * Kilometre),
                     [.. distance.Known.Select(k => new OdometerReading(k.Day, new(k.Kilometres * Kilometre)))],
@@ -47,6 +43,7 @@ internal static class DueReasons
                 )
             )
             .Due;
+    }
 
     private static List<ServiceEntry> Done(PlanQuestion asked, DistanceToday distance) =>
         [

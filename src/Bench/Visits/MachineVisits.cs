@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Bench.Visits;
 
@@ -18,6 +17,29 @@ public static class MachineVisits
                 .OrderBy(v => v.Arrival.At, StringComparer.Ordinal)
                 .ThenBy(v => v.Job, StringComparer.Ordinal),
         ];
+
+    /// <summary>The visits of every other machine under a figure sheet, each machine's by itself, oldest first.</summary>
+    /// <param name="id">The machine that is none of them.</param>
+    /// <param name="vin">Its VIN, or null.</param>
+    /// <param name="sheet">Id of the figure sheet.</param>
+    /// <param name="all">Visits of any machine.</param>
+    /// <param name="workshop">Knows the VINs of machines whose arrivals do not carry them.</param>
+    public static IReadOnlyList<IReadOnlyList<Visit>> Others(
+        string id,
+        string? vin,
+        string sheet,
+        IReadOnlyList<Visit> all,
+        Workshop workshop
+    )
+    {
+        var own = Of(id, vin, all, workshop).ToHashSet();
+        return
+        [
+            .. all.Where(v => v.Head.Sheet == sheet && !own.Contains(v))
+                .GroupBy(v => VinOf(v, workshop) is { Length: > 0 } number ? number : v.Head.Machine)
+                .Select(g => g.OrderBy(v => v.Arrival.At, StringComparer.Ordinal).ToArray()),
+        ];
+    }
 
     private static string? VinOf(Visit visit, Workshop workshop) =>
         visit.Head.Known?.Vin ?? workshop.Machines.GetValueOrDefault(visit.Head.Machine)?.Vin;
@@ -72,7 +94,7 @@ public static class MachineVisits
     {
         Dictionary<string, PointSeen> seen = new(StringComparer.Ordinal);
         foreach (var visit in visits)
-        foreach (var id in visit.Live.Where(e => e.Entry.Kind == EntryKind.Reading).Select(e => e.Point).Distinct())
+        foreach (var id in visit.ReadAt)
             if (bench.Book.Points.TryGetValue(id, out var point) && PointHistory.IsDrawn(point))
                 seen[id] = new(point, 1 + (seen.GetValueOrDefault(id)?.Visits ?? 0), visit);
         return [.. bench.Book.Points.Keys.Where(seen.ContainsKey).Select(id => seen[id])];

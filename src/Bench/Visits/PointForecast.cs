@@ -5,10 +5,10 @@ using Witnessmark.Handbook.Wear;
 
 namespace Witnessmark.Bench.Visits;
 
-/// <summary>How far a point still goes until its limit, by this machine's own readings, or why nobody can say.</summary>
+/// <summary>How far a point still goes until its limit, by this machine's readings and the wear of like machines, or why nobody can say.</summary>
 /// <remarks>
-/// By <see cref="WearForecast"/> and <see cref="DateForecast"/> of the handbook. Nothing is known of like parts: the prior is so wide, one
-/// metre, that it says nothing, and the readings alone speak.
+/// By <see cref="WearForecast"/> and <see cref="DateForecast"/> of the handbook. Of the start nothing is known beforehand: its prior is so
+/// wide, one metre, that it says nothing. The rate's prior is that of <see cref="FleetRate"/>, and just as wide without like machines.
 /// </remarks>
 /// <param name="Run">The readings that it rests on; empty when there are none.</param>
 /// <param name="Words">What is to be expected, or why not.</param>
@@ -21,6 +21,12 @@ public sealed record PointForecast(
     WearFan? Fan
 )
 {
+    /// <summary>Whose wear it rests on; empty when nothing is forecast here.</summary>
+    public string Basis { get; private init; } = "";
+
+    /// <summary>Whether it says how far, rather than why nobody can.</summary>
+    public bool Tells { get; init; }
+
     private const double MillimetresInKilometre = 1e6;
     private const int FanLevels = 12;
     private const int FewReadings = 2;
@@ -30,10 +36,18 @@ public sealed record PointForecast(
     /// <summary>The forecast of a point's history.</summary>
     /// <param name="history">What was read.</param>
     /// <param name="distances">What the odometer showed, by day; the last one is now.</param>
-    public static PointForecast Of(PointHistory history, IReadOnlyList<DistanceSeen> distances)
+    /// <param name="fleet">How like machines wear, or null.</param>
+    public static PointForecast Of(PointHistory history, IReadOnlyList<DistanceSeen> distances, FleetRate? fleet = null)
     {
-        var (run, why) = WearRun.Of(history);
-        return run is null ? new([], why!, [], null) : new Asked(run, distances).Answer();
+        var (run, why) = WearRun.Of(history, fleet);
+        return run is null
+            ? new([], why!, [], null)
+            : new Asked(run, distances, fleet).Answer() with
+            {
+                Basis = fleet is null
+                    ? "From this machine alone."
+                    : $"With the wear of {fleet.Machines} other machines.",
+            };
     }
 
     private static Length Kilometres(double kilometres) => new(kilometres * MillimetresInKilometre);
@@ -42,14 +56,15 @@ public sealed record PointForecast(
     {
         private readonly WearRun run;
         private readonly IReadOnlyList<DistanceSeen> distances;
+        private readonly FleetRate? fleet;
         private readonly WearReading[] readings;
         private readonly Length deviation;
         private readonly double start;
         private readonly double now;
 
-        public Asked(WearRun run, IReadOnlyList<DistanceSeen> distances)
+        public Asked(WearRun run, IReadOnlyList<DistanceSeen> distances, FleetRate? fleet)
         {
-            (this.run, this.distances) = (run, SinceBreak(distances));
+            (this.run, this.distances, this.fleet) = (run, SinceBreak(distances), fleet);
             start = run.Readings[0].Kilometres!.Value;
             var shown = this.distances.Count > 0 ? this.distances[^1].Distance.Kilometres : 0;
             now = Math.Max(run.Readings.Max(r => r.Kilometres!.Value), shown);
@@ -65,7 +80,7 @@ public sealed record PointForecast(
 
         public PointForecast Answer()
         {
-            if (readings.Length < FewReadings)
+            if (readings.Length < FewReadings && fleet is null)
                 return new(
                     run.Readings,
                     "One reading: how fast it wears is seen after the next one.",
@@ -76,19 +91,19 @@ public sealed record PointForecast(
             var outlook = answer.Value!;
             return answer.Refusal is { } refusal
                 ? new(run.Readings, $"Cannot predict. {refusal.Because}", Cautions(outlook), null)
-                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook));
+                : new(run.Readings, Words(outlook), Cautions(outlook), FanOf(outlook)) { Tells = true };
         }
 
         private Answer<WearOutlook> At(Length room)
         {
             var here = Kilometres(now - start);
-            return WearForecast.For(
-                readings,
-                deviation,
-                new FleetWear(readings[0].Value, new(0), Anything, Anything),
-                new WearQuestion(room, here, here)
-            );
+            return WearForecast.For(readings, deviation, Prior, new WearQuestion(room, here, here));
         }
+
+        private FleetWear Prior =>
+            fleet is null
+                ? new(readings[0].Value, new(0), Anything, Anything)
+                : new(readings[0].Value, new(run.Falls ? -fleet.Mean : fleet.Mean), Anything, new(fleet.Deviation));
 
         private string Words(WearOutlook outlook)
         {
@@ -141,11 +156,15 @@ public sealed record PointForecast(
             List<string> cautions = [];
             if (run.Began is { } began)
                 cautions.Add(began);
+            if (readings.Length < FewReadings && fleet is not null)
+                cautions.Add("One reading: how fast it wears is known from the other machines alone.");
             if (readings.Length == FewReadings)
                 cautions.Add("Two readings: whether it wears along a straight line nobody can see yet.");
             if (outlook?.Agrees == false)
                 cautions.Add(
-                    "The readings lie further from a straight line than their instrument explains: take it as rough."
+                    fleet is null
+                        ? "The readings lie further from a straight line than their instrument explains: take it as rough."
+                        : "The readings, a straight line and the other machines do not agree: take it as rough."
                 );
             return cautions;
         }

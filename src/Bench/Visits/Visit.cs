@@ -16,9 +16,11 @@ public sealed class Visit
 {
     private readonly IReadOnlyCollection<Entry> entries;
     private IReadOnlyList<(string Point, Entry Entry)>? live;
+    private IReadOnlyList<string>? readAt;
+    private (double? Value, bool IsKnown) kilometres;
 
     private Visit(string job, Entry arrival, ArrivalHead head, IReadOnlyCollection<Entry> entries) =>
-        (Job, Arrival, Head, this.entries) = (job, arrival, head, entries);
+        (Job, Arrival, Head, this.entries, Day) = (job, arrival, head, entries, DayOf(arrival));
 
     /// <summary>The job's number.</summary>
     public string Job { get; }
@@ -30,15 +32,22 @@ public sealed class Visit
     public ArrivalHead Head { get; }
 
     /// <summary>The day by the device's clock; null when that says nothing readable.</summary>
-    public DateOnly? Day => DayOf(Arrival);
+    public DateOnly? Day { get; }
 
     /// <summary>What the odometer showed; null when nobody read it.</summary>
-    public double? Kilometres =>
-        Live.LastOrDefault(e => e.Point == MeasuredJudge.Distance && e.Entry.Kind == EntryKind.Reading).Entry
-            is { } read
-        && Facts.Of(read).Fact is ReadingFact { Raw: [var raw, ..] }
-            ? RawValue.In(raw, UnitTable.Named("km"), out _)
-            : null;
+    public double? Kilometres
+    {
+        get
+        {
+            if (!kilometres.IsKnown)
+                kilometres = (Odometer(), true);
+            return kilometres.Value;
+        }
+    }
+
+    /// <summary>The points at which something was read, each once.</summary>
+    public IReadOnlyList<string> ReadAt =>
+        readAt ??= [.. Live.Where(e => e.Entry.Kind == EntryKind.Reading).Select(e => e.Point).Distinct()];
 
     /// <summary>Readings and corrections that nobody struck, each with its point, in order.</summary>
     public IReadOnlyList<(string Point, Entry Entry)> Live => live ??= Unstruck();
@@ -56,6 +65,13 @@ public sealed class Visit
     public static DateOnly? DayOf(Entry entry) =>
         DateTimeOffset.TryParse(entry.At, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
             ? DateOnly.FromDateTime(time.DateTime)
+            : null;
+
+    private double? Odometer() =>
+        Live.LastOrDefault(e => e.Point == MeasuredJudge.Distance && e.Entry.Kind == EntryKind.Reading).Entry
+            is { } read
+        && Facts.Of(read).Fact is ReadingFact { Raw: [var raw, ..] }
+            ? RawValue.In(raw, UnitTable.Named("km"), out _)
             : null;
 
     private List<(string, Entry)> Unstruck()

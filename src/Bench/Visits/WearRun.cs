@@ -15,7 +15,9 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
     private const double Surely = 3;
 
     /// <summary>The run, or why there is none.</summary>
-    public static (WearRun? Run, string? Why) Of(PointHistory history)
+    /// <param name="history">What was read.</param>
+    /// <param name="fleet">How like machines wear: between two limits it tells towards which; else the own readings do.</param>
+    public static (WearRun? Run, string? Why) Of(PointHistory history, FleetRate? fleet = null)
     {
         if (!(history.Point.Reading.Kind is ReadingKind.Value or ReadingKind.Marks or ReadingKind.Places))
             return (null, "No forecast: what is read here does not wear away along a line.");
@@ -28,7 +30,8 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
         if (usable.Count == 0)
             return (null, "No forecast: no reading has both its distance and its uncertainty.");
         var (since, began) = SinceWork(usable);
-        var falls = limit.Max is null || (limit.Min is not null && since[^1].Value <= since[0].Value);
+        var trend = fleet?.Mean ?? since[^1].Value - since[0].Value;
+        var falls = limit.Max is null || (limit.Min is not null && trend <= 0);
         var (fresh, renewed) = SinceRenewal(since, falls);
         return (new(fresh, falls, (falls ? limit.Min : limit.Max)!.Value, unit, renewed ?? began), null);
     }

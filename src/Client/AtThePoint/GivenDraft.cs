@@ -14,10 +14,10 @@ public sealed class GivenDraft
 
     /// <param name="state">The point that has no figure.</param>
     /// <param name="job">Its job, whose earlier figures tell which document lies open.</param>
-    /// <param name="fromManual">Whether the maker's manual says it; else the workshop does.</param>
-    public GivenDraft(PointState state, JobState job, bool fromManual)
+    /// <param name="origin">Who says it: the maker's manual, a law, a standard or the workshop.</param>
+    public GivenDraft(PointState state, JobState job, OriginKind origin)
     {
-        (this.state, sheet, FromManual) = (state, job.Arrival!.Sheet, fromManual);
+        (this.state, sheet) = (state, job.Arrival!.Sheet);
         var earlier = job.Points.Select(p => p.Given).OfType<GivenFigure>().DistinctBy(g => g.Entry.Id).ToList();
         Documents =
         [
@@ -29,7 +29,7 @@ public sealed class GivenDraft
         {
             Key = state.Point.JudgedBy!,
             Unit = state.Point.Reading.Unit?.Symbol ?? "day",
-            Origin = fromManual ? OriginKind.Maker : OriginKind.Shop,
+            Origin = origin,
         };
         if (GivenWords.Demands(state.Point).Take(2).ToList() is [var only])
             Fields.Choose(only.Key);
@@ -37,7 +37,9 @@ public sealed class GivenDraft
 
     public FigureFields Fields { get; }
 
-    public bool FromManual { get; }
+    public OriginKind Origin => Fields.Origin!.Value;
+
+    public bool FromManual => Origin == OriginKind.Maker;
 
     /// <summary>Documents that the sheet or an earlier figure of this job names.</summary>
     public IReadOnlyList<NamedDocument> Documents { get; }
@@ -49,15 +51,25 @@ public sealed class GivenDraft
 
     public string Edition { get; set; } = "";
 
+    /// <summary>The place whose law counts, as typed, or the number of the standard.</summary>
+    public string Source { get; set; } = "";
+
+    /// <summary>Where in that law or standard it stands.</summary>
+    public string Clause { get; set; } = "";
+
     /// <summary>The figure with the document that its entry has to explain, or why it cannot judge this point.</summary>
     public (FigureDraft Draft, NamedDocument? Document, string? Why) Read()
     {
         var document = !FromManual ? null : Document ?? new(Name(), Title.Trim(), Edition.Trim());
         Fields.Document = document?.Name ?? "";
+        if (Origin is OriginKind.Law or OriginKind.Standard)
+            Fields.Place = string.Join(", ", ((string[])[Said(), Clause.Trim()]).Where(p => p.Length > 0));
         var draft = Fields.Draft();
         var told = document is null || sheet.Documents.ContainsKey(document.Name) ? null : document;
         return (draft, told, GivenFigure.Read(draft, told, state.Point, sheet).Why);
     }
+
+    private string Said() => Origin == OriginKind.Law ? JurisdictionCode.Read(Source).Code! : Source.Trim();
 
     private NamedDocument? DocumentOf(GivenFigure given) =>
         given.Document

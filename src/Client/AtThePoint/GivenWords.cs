@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Figures;
 using Witnessmark.Client.Figures;
 using Witnessmark.Client.Parts;
 
@@ -15,6 +16,17 @@ internal static class GivenWords
     public const string Whose = "Where do you take it from?";
     public const string Manual = "The maker's manual";
     public const string ManualSoft = "document, edition and page; it binds";
+    public const string Law = "A law";
+    public const string LawSoft = "country or part of it, and clause; it binds there";
+    public const string LawInForce =
+        "From the table of the handbook, for motorcycles over 50 cc. The law in force comes first: look the clause up where you are not sure.";
+    public const string Standard = "A standard";
+    public const string StandardSoft = "number with its year, and clause; it binds";
+    public const string WhereLaw = "Where it is law, by its code";
+    public const string WhereLawHint = "GB, US-MD";
+    public const string NumberOf = "Number and year of the standard";
+    public const string NumberHint = "ISO 3779:2009";
+    public const string Clause = "Clause";
     public const string ShopsOwn = "This workshop's own figure";
     public const string ShopsSoft = "not the maker's, and shown so everywhere";
     public const string Habit = "Common practice";
@@ -44,7 +56,10 @@ internal static class GivenWords
     public const string Unreadable = "This browser cannot read that file as a picture. Choose a JPEG or PNG.";
     public const string Full =
         "This device has no room for the picture. It was not kept and nothing was written. Make room on the device or send what waits here to the shop, then take it again.";
+    public const string NotHere = "Not on this device, and the shop did not give it.";
     public const string OfMachine = "Photograph the machine";
+
+    public static string LawHere(LegalMinimum law) => $"The law of {law.Place}";
 
     public static string LookedFor(string words) => $"Looked for: {words}.";
 
@@ -67,8 +82,31 @@ internal static class GivenWords
         draft.Fields.Demand.Length == 0 ? "Say what it demands."
         : draft.Fields.Unit.Length == 0 ? "Choose the unit."
         : draft.Fields.Numbers.Any(n => n.Needed && !TypedNumber.Stands(n.Text)) ? "Type the number."
-        : !draft.FromManual ? ""
-        : draft is { Document: null, Title: var title } && title.Trim().Length == 0 ? "Say which document it is."
+        : draft.Origin switch
+        {
+            OriginKind.Maker => MissingOfManual(draft),
+            OriginKind.Law => draft.Source.Trim().Length == 0 ? "Say where it is law."
+            : JurisdictionCode.Read(draft.Source).Why is { } why ? why
+            : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
+            : "",
+            OriginKind.Standard => draft.Source.Trim().Length == 0 ? "Say which standard it is."
+            : draft.Clause.Trim().Length == 0 ? "Say in which clause it stands."
+            : "",
+            _ => "",
+        };
+
+    /// <summary>From whom a figure comes, as it stands above its boxes.</summary>
+    public static string Of(OriginKind origin) =>
+        origin switch
+        {
+            OriginKind.Maker => Manual,
+            OriginKind.Law => Law,
+            OriginKind.Standard => Standard,
+            _ => $"{ShopsOwn}, {ShopsSoft}",
+        };
+
+    private static string MissingOfManual(GivenDraft draft) =>
+        draft is { Document: null, Title: var title } && title.Trim().Length == 0 ? "Say which document it is."
         : draft is { Document: null, Edition: var edition } && edition.Trim().Length == 0 ? "Say which edition it is."
         : draft.Fields.Place.Trim().Length == 0 ? "Say on which page it stands."
         : "";

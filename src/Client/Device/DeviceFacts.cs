@@ -59,5 +59,6 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(MoveReply))]
 [JsonSerializable(typeof(FoundReply))]
 [JsonSerializable(typeof(MachineReply))]
+[JsonSerializable(typeof(FleetReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Machines;
+using Witnessmark.Bench.Visits;
 
 namespace Witnessmark.Client.Device;
 
@@ -57,3 +58,10 @@ internal sealed record MachineReply(
 
 /// <summary>What the odometer showed on a day.</summary>
 internal sealed record DistanceReply(DateOnly Day, double Kilometres);
+
+/// <summary>How fast a point wears on other machines of the same figure sheet.</summary>
+/// <param name="Machines">How many show it; with fewer than three there is neither rate nor deviation.</param>
+internal sealed record FleetReply(int Machines, double? Rate, double? Deviation)
+{
+    public FleetRate? Known => Rate is { } rate && Deviation is { } deviation ? new(Machines, rate, deviation) : null;
+}

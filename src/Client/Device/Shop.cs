@@ -148,6 +148,13 @@ internal sealed partial class Shop(HttpClient http)
         }
     }
 
+    /// <summary>How fast a point wears on other machines of the same figure sheet.</summary>
+    public async Task<FleetReply> Fleet(string id, string point) =>
+        Read(
+            await Text(() => http.GetAsync($"api/machines/{Uri.EscapeDataString(id)}/points/{point}/fleet")),
+            DeviceJson.Default.FleetReply
+        );
+
     /// <summary>Takes away who brings a machine.</summary>
     public async Task ForgetOwner(string id) =>
         await Text(() => http.DeleteAsync($"api/machines/{Uri.EscapeDataString(id)}/owner"));

@@ -1,21 +1,19 @@
-using System.Text.RegularExpressions;
-using Markdig;
-
 namespace Witnessmark.Client.Handbook;
 
 /// <summary>The written page of a calculation: what it says, and the request of its worked example.</summary>
 /// <param name="Html">To be shown.</param>
 /// <param name="Example">JSON, or null when the page has none.</param>
-internal sealed partial record WrittenPage(string Html, string? Example)
+internal sealed record WrittenPage(string Html, string? Example)
 {
-    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().Build();
+    private const string Begins = "<!--example\n";
+    private const string Ends = "\n-->\n";
 
     /// <summary>Fetches the page, which the device keeps; null when it is not there.</summary>
     public static async Task<WrittenPage?> Of(HttpClient http, string name)
     {
         try
         {
-            return Read(await http.GetStringAsync($"handbook/{name}.txt"));
+            return Read(await http.GetStringAsync($"handbook/{name}.html"));
         }
         catch (HttpRequestException)
         {
@@ -23,12 +21,13 @@ internal sealed partial record WrittenPage(string Html, string? Example)
         }
     }
 
-    /// <summary>Reads a page as it is written.</summary>
+    /// <summary>Reads a page as the build made it: the example in a comment, then what is shown.</summary>
     public static WrittenPage Read(string text)
     {
-        var example = Given().Match(text);
-        var body = Comment().Replace(Heading().Replace(text, ""), "");
-        return new(Reachable(Markdown.ToHtml(body, Pipeline)), example.Success ? example.Groups[1].Value : null);
+        var end = text.StartsWith(Begins, StringComparison.Ordinal) ? text.IndexOf(Ends, StringComparison.Ordinal) : -1;
+        return end < 0
+            ? new(Reachable(text), null)
+            : new(Reachable(text[(end + Ends.Length)..]), text[Begins.Length..end]);
     }
 
     // what is wider than a phone scrolls by itself, with the keyboard too; drawings lie beside the page's text
@@ -40,14 +39,4 @@ internal sealed partial record WrittenPage(string Html, string? Example)
             .Replace("</table>", "</table></div>")
             .Replace("<pre>", "<pre tabindex=\"0\">")
             .Replace("src=\"drawings/", "src=\"handbook/drawings/");
-
-    [GeneratedRegex(@"^```json given\s*$(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
-    private static partial Regex Given();
-
-    [GeneratedRegex(@"<!--.*?-->", RegexOptions.Singleline)]
-    private static partial Regex Comment();
-
-    // the screen has its own
-    [GeneratedRegex(@"\A# .*$", RegexOptions.Multiline)]
-    private static partial Regex Heading();
 }

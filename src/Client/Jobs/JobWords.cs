@@ -19,6 +19,9 @@ internal static class JobWords
     public const string State = "State";
     public const string Sheet = "Handover sheet (PDF)";
     public const string LogBook = "Log book";
+    public const string Record = "Record for the owner";
+    public const string Sticker = "Service sticker";
+    public const string KeyTag = "Key tag";
     public const string NotUnderstood = "Kept, but not understood by this program";
     public const string Notes = "Notes";
     public const string AddNote = "Note on the job";

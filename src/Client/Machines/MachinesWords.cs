@@ -31,6 +31,7 @@ internal static class MachinesWords
     public const string AllDistances = "All readings of the odometer";
     public const string Visits = "Visits";
     public const string NoVisits = "This device knows of no visit.";
+    public const string NoHandover = "A handover sheet comes with the release.";
     public const string Readings = "Readings at each point";
     public const string NoReadings = "Nothing has been read here yet.";
     public const string NotReleased = "not released";
@@ -42,6 +43,7 @@ internal static class MachinesWords
     public const string FanIs = "Dashed: the straight line through the readings. Grey: nine lines in ten.";
     public const string FirstTheEyes =
         "A straight line knows no crack, no crash and no other rider. The maker's interval and your eyes come first.";
+    public const string FleetNotAsked = "The shop could not be asked how other machines wear here.";
     public const string AllReadings = "Readings, the latest first";
     public const string NoSuchPoint = "Nothing was read there";
     public const string Owner = "Owner";
@@ -70,6 +72,20 @@ internal static class MachinesWords
             : $"The camera gives no picture ({why}). Type the number, or use a reader.";
 
     public static string More(int count) => count == 1 ? "Show 1 older" : $"Show {count} older";
+
+    public static string MorePhotographs(int count) =>
+        count == 1 ? "Show 1 more photograph" : $"Show {count} more photographs";
+
+    public static string PapersAtShop(bool released) =>
+        $"{(released ? "Handover sheet and log book are" : "The log book is")} made at the shop, which cannot be reached.";
+
+    public static string FewOthers(int count) =>
+        count switch
+        {
+            0 => "No other machine of its figure sheet shows how fast it wears here; three are needed.",
+            1 => "Only 1 other machine of its figure sheet shows how fast it wears here; three are needed.",
+            _ => $"Only {count} other machines of its figure sheet show how fast it wears here; three are needed.",
+        };
 
     public static string Visited(int visits) => visits == 1 ? "in 1 visit" : $"in {visits} visits";
 

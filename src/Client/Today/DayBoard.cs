@@ -19,6 +19,7 @@ internal sealed class DayBoard(Shop shop, DeviceLedger ledger, TimeProvider cloc
             return (null, new([]), null, missing);
         question = Plannable.Of(question).Question;
         var from = ledger.Facts.Day is { } text ? DayPlanText.Read(text, question) : null;
+        question = from?.AsLong(question) ?? question;
         return (question, ByHand.UpToDate(question, from?.Plan ?? new([])), from, null);
     }
 

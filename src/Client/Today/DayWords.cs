@@ -21,6 +21,9 @@ internal static class DayWords
         "No plan of the shop yet: one job after the other by promise, as soon as there is room.";
     public const string NoPlace = "No place in the plan";
     public const string Loosened = "A place by hand could not be kept";
+    public const string NotWhole = "Its kit is not whole";
+    public const string SayWhen = "Say at the job when the rest arrives, and the plan waits for it.";
+    public const string PastPromise = "This moment has passed. Promise a later one.";
     public const string NoSuchJob = "This job is not in the day plan";
     public const string WhoDoes = "Who does it";
     public const string When = "When it begins";

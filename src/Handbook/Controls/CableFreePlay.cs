@@ -6,17 +6,22 @@ namespace Witnessmark.Handbook.Controls;
 /// <remarks>
 /// <para><b>Formula.</b> play = A − c·n: a least-squares line, every trial with the same weight. n = (play on the line at the last trial −
 /// target)/c; taut after (play on the line at the last trial)/c. Deviation of c: u/√S_xx; of n: (u/c)·√(1/m + (n_total − x̄)²/S_xx).
-/// Default target: the middle of the limit.</para>
+/// Default target: the middle of the limit. The bounds are the roots of (play on the line − target)² = z²·variance of the line there,
+/// z = 1.96.</para>
 /// <para><b>Units.</b> Play in mm at the place where it is specified; turns are cumulative and count tightening positive; c in mm per turn.</para>
 /// <para><b>Source.</b> Ordinary least squares (JCGM 100:2008, H.3); that a screw takes the same length of cable at every turn and the
-/// lever passes it on in a fixed ratio is geometry. Checked by drawing readings at random.</para>
-/// <para><b>Valid when</b> the cable has play at every trial, the handlebar and the lever stand alike, and the target lies near the
-/// trials: the deviation is linear propagation.</para>
+/// lever passes it on in a fixed ratio is geometry. Bounds: E. C. Fieller, Journal of the Royal Statistical Society B 16 (1954) 175
+/// (from memory). Checked by drawing readings at random.</para>
+/// <para><b>Valid when</b> the cable has play at every trial, the handlebar and the lever stand alike. The guard against a taut cable
+/// takes the deviation by linear propagation, right near the trials; the bounds turnsLow and turnsHigh (95 %) hold far from them too.</para>
 /// </remarks>
 public static class CableFreePlay
 {
     /// <summary>The trials must move the play by this many deviations of the line before they teach anything.</summary>
     private const double LeastMove = 2;
+
+    /// <summary>Standard deviations within which 95 % of a normal distribution lie (JCGM 100:2008, table G.1: 1.960).</summary>
+    private const double Coverage = 1.959_964;
 
     /// <summary>The turns that remain from the last trial to the target.</summary>
     /// <param name="trials">Two or more, in the order they were made.</param>
@@ -47,7 +52,9 @@ public static class CableFreePlay
     {
         var turns = line.TurnsTo(target.Millimetres);
         var tautAfter = line.TurnsTo(0);
-        var remaining = new RemainingPlay(new(line.PerTurn), new(turns), target, new(tautAfter));
+        // a line that the trials prove at two deviations has bounds at 1.96
+        var (low, high) = line.Bounds(target.Millimetres, u, Coverage)!.Value;
+        var remaining = new RemainingPlay(new(line.PerTurn), new(turns), new(low), new(high), target, new(tautAfter));
         if (turns + 2 * line.TurnsDeviation(target.Millimetres, u) < tautAfter)
             return remaining;
         return Answer<RemainingPlay>.Refuse(
@@ -70,6 +77,15 @@ public readonly record struct PlayTrial(Turns Turns, Length Play);
 /// <summary>What remains to be done on the adjuster.</summary>
 /// <param name="PerTurn">c, play that a turn takes.</param>
 /// <param name="Turns">From the last trial; negative loosens; null when refused.</param>
+/// <param name="Low">Fewest turns to the target, 95 %; the step to make first.</param>
+/// <param name="High">Most turns to the target, 95 %.</param>
 /// <param name="Expected">Play after these turns; null when refused.</param>
 /// <param name="TautAfter">Turns from the last trial that would leave no play.</param>
-public sealed record RemainingPlay(TurnTravel PerTurn, Turns? Turns, Length? Expected, Turns TautAfter);
+public sealed record RemainingPlay(
+    TurnTravel PerTurn,
+    Turns? Turns,
+    Turns Low,
+    Turns High,
+    Length? Expected,
+    Turns TautAfter
+);

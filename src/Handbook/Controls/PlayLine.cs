@@ -18,6 +18,23 @@ internal readonly record struct PlayLine(double PerTurn, double AtLast, double F
         return u / Math.Abs(PerTurn) * Math.Sqrt(1.0 / Count + fromMean * fromMean / Sxx);
     }
 
+    /// <summary>
+    /// Turns between which the play is reached, at z standard deviations: the roots of (A − play − c·n)² = z²·var(A − c·n)
+    /// (Fieller). Null when c itself is not z of its deviations from zero.
+    /// </summary>
+    public (double Low, double High)? Bounds(double play, double u, double z)
+    {
+        var gap = AtLast - play;
+        var variance = z * z * u * u;
+        var square = PerTurn * PerTurn - variance / Sxx;
+        if (square <= 0)
+            return null;
+        var half = PerTurn * gap + variance * FromMean / Sxx;
+        var rest = gap * gap - variance * (1.0 / Count + FromMean * FromMean / Sxx);
+        var root = Math.Sqrt(Math.Max(0, half * half - square * rest));
+        return ((half - root) / square, (half + root) / square);
+    }
+
     /// <summary>The least-squares line; null when all trials stand at the same turns.</summary>
     public static PlayLine? Through(ReadOnlySpan<PlayTrial> trials)
     {

@@ -1,6 +1,5 @@
 using Witnessmark.Handbook.Measuring;
 using Witnessmark.Handbook.Quantities;
-using Witnessmark.Handbook.ReferenceData;
 
 namespace Witnessmark.Handbook.Tyres;
 
@@ -16,27 +15,6 @@ namespace Witnessmark.Handbook.Tyres;
 /// </remarks>
 public static class TreadDepth
 {
-    private static readonly TreadLaw[] Laws =
-    [
-        .. PublishedTable
-            .Read("minimum-tread-depth.csv")
-            .Rows.Select(row => new TreadLaw(
-                row["jurisdiction"],
-                row["name"],
-                row["vehicle"] == "moped" ? RoadVehicle.Moped : RoadVehicle.Motorcycle,
-                row.Maybe("printed") is { } printed
-                    ? new Length(UnitTable.Named(row["unit"]).ToBase(printed / row.Number("divisor")))
-                    : null,
-                row["clause"],
-                row["asks"]
-            )),
-    ];
-
-    private static readonly string Known = string.Join(
-        ", ",
-        Laws.Select(l => $"{l.Jurisdiction} ({l.Name})").Distinct()
-    );
-
     /// <summary>Judges one tyre.</summary>
     /// <param name="depths">One or more readings, each zero or more.</param>
     /// <param name="jurisdiction">Code (ISO 3166: <c>DE</c>, <c>US-MD</c>) or name of the place whose law counts; small letters too.</param>
@@ -56,11 +34,11 @@ public static class TreadDepth
         if (depths.IsEmpty)
             throw new ArgumentException("At least one reading is needed.", nameof(depths));
         var read = new TreadJudged(Thinnest(depths), null, false, null, null, null);
-        var here = Laws.Where(l => l.IsCalled(jurisdiction)).ToArray();
+        var here = TreadLaw.Of(jurisdiction).ToArray();
         if (here.Length == 0)
             return Answer<TreadJudged>.Refuse(
                 "unknownJurisdiction",
-                $"The law of \"{jurisdiction}\" is not in the table. Known: {Known}. Look the depth up in the law that counts where the machine is ridden.",
+                $"The law of \"{jurisdiction}\" is not in the table. Known: {TreadLaw.Known}. Look the depth up in the law that counts where the machine is ridden.",
                 read
             );
         var law = Array.Find(here, l => l.Vehicle == vehicle);
@@ -89,20 +67,6 @@ public static class TreadDepth
             if (depth < thinnest)
                 thinnest = depth;
         return thinnest;
-    }
-
-    private sealed record TreadLaw(
-        string Jurisdiction,
-        string Name,
-        RoadVehicle Vehicle,
-        Length? Depth,
-        string Clause,
-        string Asks
-    )
-    {
-        public bool IsCalled(string place) =>
-            place.Equals(Jurisdiction, StringComparison.OrdinalIgnoreCase)
-            || place.Equals(Name, StringComparison.OrdinalIgnoreCase);
     }
 }
 

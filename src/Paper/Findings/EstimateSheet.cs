@@ -1,4 +1,3 @@
-using PdfSharp.Pdf;
 using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Handover;
@@ -23,17 +22,15 @@ public static class EstimateSheet
         Func<string, byte[]?>? pictures = null
     )
     {
-        using var document = new PdfDocument();
-        document.SetPdfA();
         var title = $"Estimate, {state.Arrival?.Machine.Name ?? $"job {state.Job}"}";
-        HandoverSheet.Describe(document, title, bench, printedOn);
+        using var document = PdfFile.New(title, bench.Workshop.Name, printedOn);
         var pages = new Pages(size ?? PaperSize.A4, $"{title} · job {state.Job} · {bench.Workshop.Name}");
         Head(pages, title, state, bench, printedOn);
         foreach (var findings in FindingList.Sorted(state.Findings).GroupBy(f => f.Urgency))
             EstimateTable.Write(pages, findings.Key, [.. findings], pictures ?? (_ => null));
         End(pages, state, bench);
         pages.Draw(document);
-        return HandoverSheet.Saved(document, printedOn);
+        return PdfFile.Saved(document, printedOn);
     }
 
     private static void Head(Pages pages, string title, JobState state, Workbench bench, DateOnly printedOn)

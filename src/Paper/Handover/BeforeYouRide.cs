@@ -4,7 +4,7 @@ using Witnessmark.Paper.Pdf;
 
 namespace Witnessmark.Paper.Handover;
 
-/// <summary>The cautions: what follows from this job's work, and who has the last word.</summary>
+/// <summary>The cautions of the machine as it stands, and who has the last word. What follows from the work is told by <see cref="WhatToExpect"/>.</summary>
 public static class BeforeYouRide
 {
     private const double Gutter = 14;
@@ -41,29 +41,7 @@ public static class BeforeYouRide
             yield return $"{FindingWords.Title(finding)}have it put right by the next service.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
-        // Common practice in the trade, no source: chains bed in, oil spreads into the filter, pads and tyres must be run in.
-        if (Worked(state, "chain").Any(p => p.Corrections.Any(c => c.Left is not null || c.Right is not null)))
-            yield return "The chain was adjusted: have its slack looked at again after the first rides.";
-        if (
-            Worked(state, "oil").Any(p => p.Corrections.Any(c => c.AddedLitres is not null))
-            || Used(state, "engine oil")
-        )
-            yield return "Engine oil was put in: look at the level, and under the engine for drops, before the next ride.";
-        if (Used(state, "brake pad"))
-            yield return "The brake pads are new: pump lever and pedal until firm, and brake gently and early until they have bedded in.";
-        if (Used(state, "tyre,") || Used(state, "tyre "))
-            yield return "A tyre is new: ride gently until its surface has worn in.";
         yield return "Look at tyres, brakes, lights, chain and oil yourself before each ride.";
         yield return "The maker's manual and local law come before anything printed here.";
     }
-
-    private static IEnumerable<PointState> Worked(JobState state, string subject) =>
-        state.Points.Where(p => p.Point.Id.Contains(subject, StringComparison.Ordinal) && p.Corrections.Count > 0);
-
-    /// <summary>Whether a point that takes this was done in this job.</summary>
-    private static bool Used(JobState state, string consumable) =>
-        state.Points.Any(p =>
-            p.Marked is not null
-            && p.Point.Consumables.Any(c => c.What.StartsWith(consumable, StringComparison.OrdinalIgnoreCase))
-        );
 }

@@ -7,12 +7,14 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>Recalls and bulletins: what was settled on this job, and what is still open. Says nothing where the job carries nothing.</summary>
 public static class CampaignList
 {
+    internal const string Heading = "Recalls and bulletins";
+
     internal static void Write(Pages pages, JobState state)
     {
         var lines = Of(state).ToList();
         if (lines.Count == 0)
             return;
-        pages.Begin("Recalls and bulletins", 20);
+        pages.Begin(Heading, 20);
         foreach (var (line, loud) in lines)
             pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
         pages.End();

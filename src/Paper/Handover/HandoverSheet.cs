@@ -1,5 +1,4 @@
-using System.Globalization;
-using PdfSharp.Pdf;
+using Witnessmark.Bench.Expectations;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.LogBook;
@@ -14,10 +13,11 @@ public static class HandoverSheet
     /// <param name="state">The job.</param>
     /// <param name="bench">The workbench that it was judged at.</param>
     /// <param name="printedOn">The day on it.</param>
-    /// <param name="size">The paper; A4 where none is given.</param>
+    /// <param name="size">The paper; null: what the workshop prints on.</param>
     /// <param name="seal">What the shop signs its log book with; null: unsigned.</param>
     /// <param name="earlier">The machine's visits before this one.</param>
     /// <param name="pictures">The JPEG file of a photograph by its hash; null where there is none.</param>
+    /// <param name="before">The machine's jobs in this workshop before this one; what is to be expected is told from them too.</param>
     public static byte[] Pdf(
         JobState state,
         Workbench bench,
@@ -25,15 +25,17 @@ public static class HandoverSheet
         PaperSize? size = null,
         ShopSeal? seal = null,
         EarlierVisits? earlier = null,
-        Func<string, byte[]?>? pictures = null
+        Func<string, byte[]?>? pictures = null,
+        IEnumerable<JobState>? before = null
     )
     {
-        using var document = new PdfDocument();
-        document.SetPdfA();
         var title = SheetHead.Title(state);
-        Describe(document, title, bench, printedOn);
-        var pages = new Pages(size ?? PaperSize.A4, $"{title} · job {state.Job} · {bench.Workshop.Name}");
-        Fill(pages, state, bench, printedOn, seal, pictures ?? (_ => null));
+        using var document = PdfFile.New(title, bench.Workshop.Name, printedOn);
+        var pages = new Pages(
+            size ?? PaperSize.Of(bench.Workshop),
+            $"{title} · job {state.Job} · {bench.Workshop.Name}"
+        );
+        Fill(pages, state, bench, printedOn, seal, pictures ?? (_ => null), Outlook.Of(state, bench, before ?? []));
         AttachedFile.Add(
             document,
             "log-book.json",
@@ -42,7 +44,7 @@ public static class HandoverSheet
             printedOn
         );
         pages.Draw(document);
-        return Saved(document, printedOn);
+        return PdfFile.Saved(document, printedOn);
     }
 
     private static void Fill(
@@ -51,7 +53,8 @@ public static class HandoverSheet
         Workbench bench,
         DateOnly printedOn,
         ShopSeal? seal,
-        Func<string, byte[]?> pictures
+        Func<string, byte[]?> pictures,
+        Outlook expected
     )
     {
         SheetHead.Write(pages, state, bench, printedOn);
@@ -62,34 +65,10 @@ public static class HandoverSheet
         FindingList.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);
+        WhatToExpect.Write(pages, expected);
         PhotographList.Write(pages, state, pictures);
         var head = LogBookFile.Head(state, bench);
         BeforeYouRide.Write(pages, state, SheetEnd.Code(state, bench.Workshop.Id, head, seal));
         SheetEnd.Write(pages, state, head, seal);
-    }
-
-    internal static void Describe(PdfDocument document, string title, Workbench bench, DateOnly printedOn)
-    {
-        var day = printedOn.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
-        document.Language = "en";
-        document.Info.Title = title;
-        document.Info.Author = bench.Workshop.Name;
-        document.Info.Creator = "Witnessmark";
-        document.Info.CreationDate = day;
-        document.Info.ModificationDate = day;
-        document.ViewerPreferences.DisplayDocTitle = true;
-    }
-
-    internal static byte[] Saved(PdfDocument document, DateOnly printedOn)
-    {
-        // Both ids of a file that was never revised are the same; here they say what it is, not when it was made.
-        var id = printedOn.ToString("'witnessmark-'yyyy", CultureInfo.InvariantCulture);
-        document.Internals.FirstDocumentID = id;
-        document.Internals.SecondDocumentID = id;
-        document.Options.NoCompression = true;
-        document.Options.CompressContentStreams = false;
-        using var stream = new MemoryStream();
-        document.Save(stream, false);
-        return ArchiveFile.Of(stream.ToArray(), printedOn);
     }
 }

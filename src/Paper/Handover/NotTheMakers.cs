@@ -6,12 +6,14 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>Points that were judged by a figure of the workshop or of common practice, and who vouches for it where somebody's safety hangs on the point.</summary>
 public static class NotTheMakers
 {
+    internal const string Heading = "Judged by a figure that is not the maker's, the law's or a standard's";
+
     internal static void Write(Pages pages, JobState state)
     {
         var lines = Of(state).ToList();
         if (lines.Count == 0)
             return;
-        pages.Begin("Judged by a figure that is not the maker's, the law's or a standard's", 20);
+        pages.Begin(Heading, 20);
         foreach (var (line, loud) in lines)
             pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
         pages.End();

@@ -8,18 +8,25 @@ internal static class SaidLists
 {
     public static void Write(Pages pages, JobState state)
     {
+        foreach (var (heading, lines) in Of(state))
+            Write(pages, heading, lines);
+    }
+
+    /// <summary>The lists with their headings; some may be empty.</summary>
+    public static IEnumerable<(string Heading, IReadOnlyList<string> Lines)> Of(JobState state)
+    {
         var left = state
             .Points.Where(p => p.Left is not null)
             .Select(p => $"{p.Point.Title}: {p.Left!.Value.Why} ({p.Left.Value.Entry.By})");
-        Write(pages, "Left as it is, and why", [.. left]);
+        yield return ("Left as it is, and why", [.. left]);
         var dropped = state
             .Dropped.Where(d => d.Point.Safety)
             .Select(d => $"{d.Point.Title}: {d.Why} ({d.Entry.By}; {d.Lead} stands for it)");
-        Write(pages, "Dropped from the plan though safety hangs on it, and why", [.. dropped]);
+        yield return ("Dropped from the plan though safety hangs on it, and why", [.. dropped]);
         var notes = state
             .Points.SelectMany(p => p.Notes.Select(n => $"{p.Point.Title}: {n.Text} ({n.Entry.By})"))
             .Concat(state.Notes.Select(n => $"{n.Text} ({n.Entry.By})"));
-        Write(pages, "Notes", [.. notes]);
+        yield return ("Notes", [.. notes]);
     }
 
     private static void Write(Pages pages, string heading, IReadOnlyList<string> lines)

@@ -29,7 +29,7 @@ internal static class SeenList
             Cell.Of(x + 19, Column - 19, (point.Point.Title, Typeface.Strong), (Said(point), Typeface.Aside)),
         ];
 
-    private static string Said(PointState point)
+    internal static string Said(PointState point)
     {
         string?[] parts =
         [

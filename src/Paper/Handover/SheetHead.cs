@@ -48,7 +48,7 @@ internal static class SheetHead
         WriteHolds(pages, state);
     }
 
-    private static string Facts(JobState state, DateOnly printedOn)
+    internal static string Facts(JobState state, DateOnly printedOn)
     {
         var vin = state.Arrival?.Machine.Vin is { Length: > 0 } v ? $"VIN ends {v[Math.Max(0, v.Length - 4)..]}" : null;
         string?[] facts = [vin, Distance(state), Day(printedOn), $"job {state.Job}", state.Arrival?.Purpose];

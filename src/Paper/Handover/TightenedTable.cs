@@ -35,7 +35,12 @@ internal static class TightenedTable
     private static IReadOnlyList<Cell> Row(PointState point) =>
         [
             SheetHead.Stripe(point.Stripe, 0),
-            Cell.Of(FastenerAt, TorqueAt - FastenerAt - Gutter, (point.Point.Title, Typeface.Strong)),
+            Cell.Of(
+                FastenerAt,
+                TorqueAt - FastenerAt - Gutter,
+                (point.Point.Title, Typeface.Strong),
+                (Did(point), Typeface.Aside)
+            ),
             Cell.Of(
                 TorqueAt,
                 SetAt - TorqueAt - Gutter,
@@ -51,7 +56,10 @@ internal static class TightenedTable
             Cell.Of(ToolAt, Pages.Width - ToolAt, (Tool(point.Readings.LastOrDefault()?.Instrument), Typeface.Body)),
         ];
 
-    private static string Tool(ShopInstrument? tool) =>
+    /// <summary>Corrections in order.</summary>
+    internal static string Did(PointState point) => string.Join("; ", point.Corrections.Select(c => c.Words));
+
+    internal static string Tool(ShopInstrument? tool) =>
         tool is null ? "no tool recorded"
         : tool.Checked is { } day ? $"{tool.Name}, checked {SheetHead.Day(day)}"
         : $"{tool.Name}, no check on record";

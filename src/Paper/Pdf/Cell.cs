@@ -114,7 +114,7 @@ internal sealed record Cell(
         yield return word;
     }
 
-    private static double WidthOf(string text, Typeface face) => Measure.MeasureString(text, face.Font).Width;
+    internal static double WidthOf(string text, Typeface face) => Measure.MeasureString(text, face.Font).Width;
 
     private static XGraphics Measure =>
         field ??= XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);

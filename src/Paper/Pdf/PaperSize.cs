@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Machines;
+
 namespace Witnessmark.Paper.Pdf;
 
 /// <summary>A sheet of paper, upright.</summary>
@@ -11,6 +13,9 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     /// <summary>ANSI/ASME Y14.1, size A: 8.5 in × 11 in.</summary>
     public static PaperSize Letter { get; } = new("Letter", 612, 792);
+
+    /// <summary>What a workshop prints on.</summary>
+    public static PaperSize Of(Workshop workshop) => Named(workshop.Paper)!;
 
     /// <summary>The size of a name, or null.</summary>
     public static PaperSize? Named(string name) =>

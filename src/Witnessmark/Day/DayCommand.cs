@@ -46,10 +46,10 @@ internal static class DayCommand
 
     private static int Run(string of, string? at, double seconds, bool json)
     {
-        var (question, mistakes) = Directory.Exists(of) ? DayOnDisk.OfShop(of, at) : DayOnDisk.OfFile(new(of), at);
-        if (question is null)
+        var asked = Directory.Exists(of) ? DayOnDisk.OfShop(of, at) : DayOnDisk.OfFile(new(of), at);
+        if (asked.Question is not { } question)
         {
-            foreach (var mistake in mistakes)
+            foreach (var mistake in asked.Mistakes)
                 Console.Error.WriteLine(mistake);
             Console.Error.WriteLine("Nothing was planned.");
             return ExitCode.Malformed;
@@ -61,9 +61,9 @@ internal static class DayCommand
             return ExitCode.Malformed;
         }
         if (json)
-            JsonText.Print(DayJson.Of(question, solved));
+            JsonText.Print(DayJson.Of(question, solved, asked.NotWhole));
         else
-            DayReport.Write(Console.Out, question, solved);
+            DayReport.Write(Console.Out, question, solved, asked.NotWhole);
         return solved.Measure.Lateness > 0 || solved.Without.Count > 0 ? Missed : ExitCode.Ok;
     }
 }

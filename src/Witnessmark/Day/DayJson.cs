@@ -7,7 +7,7 @@ namespace Witnessmark.Day;
 /// <summary>A solved day as JSON, for <c>--json</c> and for the board; moments by the shop's clock.</summary>
 internal static class DayJson
 {
-    public static JsonObject Of(DayQuestion question, SolvedDay solved)
+    public static JsonObject Of(DayQuestion question, SolvedDay solved, IReadOnlyList<NotWhole> notWhole)
     {
         var missed = LateReason.Of(question, solved.Plan).ToDictionary(m => m.Job);
         return new()
@@ -28,6 +28,7 @@ internal static class DayJson
             ["bestAfterSeconds"] = Math.Round(solved.BestAfter, 2),
             ["withoutPlace"] = Reasons(solved.Without.Select(w => (w.Job, w.Words))),
             ["loosened"] = Reasons(solved.Loosened.Select(l => (l.Job, l.Words))),
+            ["notWhole"] = Reasons(notWhole.Select(n => (n.Job, n.Words))),
         };
     }
 
@@ -40,6 +41,17 @@ internal static class DayJson
             ["technician"] = at.Technician,
             ["lift"] = at.Lift,
             ["starts"] = new JsonArray([.. at.Starts.Select(s => (JsonNode)Moment(question, s))]),
+            ["steps"] = new JsonArray([
+                .. job.Steps.Select(s =>
+                    (JsonNode)
+                        new JsonObject
+                        {
+                            ["what"] = s.What,
+                            ["hands"] = s.Hands,
+                            ["waits"] = s.Waits,
+                        }
+                ),
+            ]),
             ["ready"] = Moment(question, at.Ready(job)),
         };
         if (job.Promised is { } promised)

@@ -6,7 +6,7 @@ namespace Witnessmark.Day;
 /// <summary>A solved day on the terminal: the late ones first, then each technician's day, then what is proven.</summary>
 internal static class DayReport
 {
-    public static void Write(TextWriter to, DayQuestion question, SolvedDay solved)
+    public static void Write(TextWriter to, DayQuestion question, SolvedDay solved, IReadOnlyList<NotWhole> notWhole)
     {
         var jobs = question.Jobs.ToDictionary(j => j.Id);
         foreach (var missed in LateReason.Of(question, solved.Plan))
@@ -17,6 +17,10 @@ internal static class DayReport
             to.WriteLine($"? {Name(jobs[without.Job])}: no place. {without.Words}");
         foreach (var loosened in solved.Loosened)
             to.WriteLine($"? {Name(jobs[loosened.Job])}: its place by hand could not be kept. {loosened.Words}");
+        foreach (var lacking in notWhole)
+            to.WriteLine(
+                $"? {Name(jobs[lacking.Job])}: its kit is not whole, and nobody has said when it is. {lacking.Words}"
+            );
         foreach (var technician in question.Technicians)
             Of(to, question, solved, technician.Name);
         to.WriteLine();

@@ -1,9 +1,9 @@
 using System.CommandLine;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.Pdf;
+using Witnessmark.Papers;
 
 namespace Witnessmark.Estimates;
 
@@ -20,7 +20,7 @@ internal static class EstimateCommand
             Description = "Folder for the estimate sheet (PDF).",
             Required = true,
         };
-        var paper = new Option<string>("--paper") { Description = "A4 or Letter.", DefaultValueFactory = _ => "A4" };
+        var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong(Papers);
         var command = new Command(
             "estimate",
@@ -32,23 +32,16 @@ internal static class EstimateCommand
             paper,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(file)!, parsed.GetValue(outFolder)!, PaperSize.Named(parsed.GetValue(paper)!)!)
+            Run(JobForPaper.Read(parsed.GetValue(file)!, null), parsed.GetValue(outFolder)!, parsed.GetValue(paper))
         );
         return command;
     }
 
-    private static int Run(FileInfo file, DirectoryInfo folder, PaperSize size)
+    private static int Run(JobForPaper? job, DirectoryInfo folder, string? paper)
     {
-        var pictures = new Dictionary<string, byte[]>(StringComparer.Ordinal);
-        var (steps, bench, header, mistakes) = JobOnDisk.Read(file, pictures);
-        if (steps is null)
-        {
-            foreach (var mistake in mistakes)
-                Console.Error.WriteLine(mistake);
-            Console.Error.WriteLine("Nothing was printed.");
+        if (job is null)
             return ExitCode.Malformed;
-        }
-        var state = steps[^1];
+        var state = job.State;
         if (state.Findings.Count == 0)
         {
             Console.Error.WriteLine(
@@ -57,11 +50,12 @@ internal static class EstimateCommand
             return ExitCode.Refused;
         }
         FindingReport.Write(Console.Out, state);
-        folder.Create();
-        var sheet = Path.Combine(folder.FullName, $"estimate-{state.Job}.pdf");
-        File.WriteAllBytes(sheet, EstimateSheet.Pdf(state, bench!, header!.Day, size, pictures.GetValueOrDefault));
+        var size = PaperSize.Named(paper ?? job.Bench.Workshop.Paper)!;
         Console.Out.WriteLine();
-        Console.Out.WriteLine($"Estimate sheet: {sheet}");
-        return ExitCode.Ok;
+        return PaperFile.Put(
+            Path.Combine(folder.FullName, $"estimate-{state.Job}.pdf"),
+            EstimateSheet.Pdf(state, job.Bench, job.Header.Day, size, job.Small),
+            "Estimate sheet"
+        );
     }
 }

@@ -45,6 +45,24 @@ internal static class JobOnDisk
             );
     }
 
+    /// <summary>The last state of each earlier visit that a job file names, or every mistake in the first file that has some.</summary>
+    public static (IReadOnlyList<JobState>? Visits, IReadOnlyList<Mistake> Mistakes) Earlier(
+        FileInfo file,
+        JobHeader header
+    )
+    {
+        List<JobState> visits = [];
+        foreach (var earlier in header.Earlier)
+        {
+            var path = Path.GetFullPath(earlier, file.Directory!.FullName);
+            var (visit, _, _, wrong) = Read(new(path), new Dictionary<string, byte[]>());
+            if (visit is null)
+                return (null, wrong);
+            visits.Add(visit[^1]);
+        }
+        return (visits, []);
+    }
+
     /// <summary>The bytes of a photograph that the job file names, or null when there is no such file.</summary>
     private static byte[]? Picture(FileInfo job, string path, IDictionary<string, byte[]> pictures)
     {

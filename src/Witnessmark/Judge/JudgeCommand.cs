@@ -1,7 +1,5 @@
 using System.CommandLine;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Calc;
-using Witnessmark.Keys;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
@@ -25,7 +23,7 @@ internal static class JudgeCommand
             Description = "Folder for the handover sheet (PDF) and the log book.",
         };
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the log book." };
-        var paper = new Option<string>("--paper") { Description = "A4 or Letter.", DefaultValueFactory = _ => "A4" };
+        var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong("A4", "Letter");
         var command = new Command("judge", "Judge a job from a file: verdicts, corrections, holds, handover sheet.")
         {
@@ -35,59 +33,34 @@ internal static class JudgeCommand
             paper,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(file)!, parsed.GetValue(outFolder), parsed.GetValue(key), parsed.GetValue(paper)!)
+            Run(
+                JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
+                parsed.GetValue(outFolder),
+                parsed.GetValue(paper)
+            )
         );
         return command;
     }
 
-    private static int Run(FileInfo file, DirectoryInfo? outFolder, FileInfo? key, string paper)
+    private static int Run(JobForPaper? job, DirectoryInfo? outFolder, string? paper)
     {
-        ShopSeal? seal;
-        try
-        {
-            seal = key is null ? null : ShopKey.Read(File.ReadAllText(key.FullName)).Seal;
-        }
-        catch (Exception wrong) when (wrong is FormatException or IOException or UnauthorizedAccessException)
-        {
-            Console.Error.WriteLine($"{key!.Name}: {wrong.Message}");
+        if (job is null)
             return ExitCode.Malformed;
-        }
-        var pictures = new Dictionary<string, byte[]>(StringComparer.Ordinal);
-        var (steps, bench, header, mistakes) = JobOnDisk.Read(file, pictures);
-        if (steps is null)
-        {
-            foreach (var mistake in mistakes)
-                Console.Error.WriteLine(mistake);
-            Console.Error.WriteLine(
-                mistakes.Count == 1
-                    ? "1 mistake; nothing was judged."
-                    : $"{mistakes.Count} mistakes; nothing was judged."
-            );
-            return ExitCode.Malformed;
-        }
-        JobReport.Write(Console.Out, steps);
-        var state = steps[^1];
+        JobReport.Write(Console.Out, job.Steps);
         if (outFolder is not null)
-            Put(outFolder, state, bench!, header!.Day, PaperSize.Named(paper)!, seal, pictures);
-        return state.MayGo ? 0 : Held;
+            Put(outFolder, job, paper is null ? null : PaperSize.Named(paper));
+        return job.State.MayGo ? 0 : Held;
     }
 
-    private static void Put(
-        DirectoryInfo folder,
-        JobState state,
-        Workbench bench,
-        DateOnly day,
-        PaperSize size,
-        ShopSeal? seal,
-        IReadOnlyDictionary<string, byte[]> pictures
-    )
+    private static void Put(DirectoryInfo folder, JobForPaper job, PaperSize? size)
     {
         folder.Create();
+        var (state, bench) = (job.State, job.Bench);
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        var pdf = HandoverSheet.Pdf(state, bench, day, size, seal, pictures: pictures.GetValueOrDefault);
+        var pdf = HandoverSheet.Pdf(state, bench, job.Header.Day, size, job.Seal, null, job.Small, job.Earlier);
         File.WriteAllBytes(sheet, pdf);
-        File.WriteAllText(book, LogBookFile.Write(state, bench, seal));
+        File.WriteAllText(book, LogBookFile.Write(state, bench, job.Seal));
         Console.Out.WriteLine();
         Console.Out.WriteLine($"Handover sheet: {sheet}");
         Console.Out.WriteLine($"Log book:       {book}");

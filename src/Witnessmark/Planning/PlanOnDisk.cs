@@ -29,23 +29,16 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
         var (steps, bench, header, mistakes) = JobOnDisk.Read(file, new Dictionary<string, byte[]>());
         if (steps is null)
             return (null, mistakes);
-        List<JobState> visits = [];
-        foreach (var earlier in header!.Earlier)
-        {
-            var (visit, _, _, wrong) = JobOnDisk.Read(
-                new(Path.GetFullPath(earlier, file.Directory!.FullName)),
-                new Dictionary<string, byte[]>()
-            );
-            if (visit is null)
-                return (null, wrong);
-            visits.Add(visit[^1]);
-        }
+        var (earlier, wrong) = JobOnDisk.Earlier(file, header!);
+        if (earlier is null)
+            return (null, wrong);
+        List<JobState> visits = [.. earlier];
         var job = steps[^1];
         if (data is not null)
             visits.AddRange(InLedger(data, job, bench!));
         var all = visits.Select(PastVisit.Of).OfType<PastVisit>().ToList();
         var arrival = job.Arrival!;
-        var question = new PlanQuestion(arrival.Purpose, arrival.Sheet, arrival.Machine, header.Day)
+        var question = new PlanQuestion(arrival.Purpose, arrival.Sheet, arrival.Machine, header!.Day)
         {
             Kilometres = header.Kilometres,
             Visits = [.. all.Where(v => v.Machine == arrival.Machine.Id)],

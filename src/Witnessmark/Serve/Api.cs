@@ -21,6 +21,7 @@ public static class Api
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
+        api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get);
         api.MapGet("/stock", StockEndpoint.Get);
         api.MapPost("/stock/moves", StockEndpoint.Post);
         api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
@@ -28,6 +29,8 @@ public static class Api
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
         api.MapGet("/jobs/{job}/estimate.pdf", PaperEndpoints.EstimateSheetOf);
+        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf);
+        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf);
         api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));
     }

@@ -1,16 +1,22 @@
 using Witnessmark.Bench.Day;
+using Witnessmark.Bench.Jobs;
 using Witnessmark.Day;
 using Witnessmark.DaySolver;
+using Witnessmark.Ledger.Stock;
+using Witnessmark.Times;
 
 namespace Witnessmark.Serve;
 
-/// <summary>The day plan of the open jobs. It is solved anew whenever something was written since, or ten minutes have passed.</summary>
-public sealed class DayEndpoint(ServedShop shop, TimeProvider clock)
+/// <summary>
+/// The day plan of the open jobs. It is solved anew whenever something was written since, or ten minutes have passed; what the shelf
+/// lacks is looked up each time.
+/// </summary>
+public sealed class DayEndpoint(ServedShop shop, DataFolder data, TimeProvider clock)
 {
     private const int GoodForMinutes = 10;
     private readonly Lock solving = new();
     private readonly OpenJobs openJobs = new();
-    private (long Head, DateTime At, string Text)? last;
+    private Solution? last;
 
     /// <summary><c>GET /api/day</c></summary>
     public IResult Get()
@@ -21,16 +27,36 @@ public sealed class DayEndpoint(ServedShop shop, TimeProvider clock)
             var head = shop.Ledger.After(long.MaxValue).Head;
             var now = clock.GetLocalNow().DateTime;
             if (last is { } known && known.Head == head && now >= known.At && now < known.At.AddMinutes(GoodForMinutes))
-                return Results.Text(known.Text, "application/json");
-            var (question, missing) = DayOfJobs.Of(shop.Bench, openJobs.In(shop.Ledger, shop.Bench), now);
+                return Reply(known);
+            var jobs = openJobs.In(shop.Ledger, shop.Bench);
+            var learnt = TimesOnDisk.Learnt(shop.Ledger, shop.Bench.Book);
+            var (question, missing) = DayOfJobs.Of(shop.Bench, jobs, now, learnt);
             if (question is null)
                 return Failure.Of(409, missing!);
             var (solved, why) = DaySolving.Solve(question, DaySearch.UsualSeconds);
             if (solved is null)
                 return Failure.Of(503, why!);
-            var text = DayJson.Of(question, solved).ToJsonString();
-            last = (head, now, text);
-            return Results.Text(text, "application/json");
+            last = new(head, now, jobs, question, solved);
+            return Reply(last);
         }
     }
+
+    private IResult Reply(Solution solution)
+    {
+        var shelf = StockStore.OpenIfThere(data.Path)?.Shelf();
+        var day = DateOnly.FromDateTime(solution.At);
+        var notWhole = NotWhole.Of(shop.Bench, solution.Jobs, shelf, day);
+        return Results.Text(
+            DayJson.Of(solution.Question, solution.Solved, notWhole).ToJsonString(),
+            "application/json"
+        );
+    }
+
+    private sealed record Solution(
+        long Head,
+        DateTime At,
+        IReadOnlyList<JobState> Jobs,
+        DayQuestion Question,
+        SolvedDay Solved
+    );
 }

@@ -24,7 +24,8 @@ public static class ResponseHeaders
 
     private static void Set(IHeaderDictionary headers, PathString path)
     {
-        headers.ContentSecurityPolicy = Policy;
+        if (headers.ContentSecurityPolicy.Count == 0) // a page that needs nothing at all says so itself
+            headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         if (path.StartsWithSegments("/api"))

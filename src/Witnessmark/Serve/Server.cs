@@ -20,6 +20,8 @@ public static class Server
                 return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
             foreach (var gap in SheetGaps.Of(shop.Bench))
                 Console.WriteLine(gap);
+            foreach (var elsewhere in LawElsewhere.In(shop.Bench))
+                Console.WriteLine(elsewhere);
             if (demo)
             {
                 DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);

@@ -1,6 +1,7 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
+using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Times;
@@ -10,14 +11,17 @@ internal static class TimesOnDisk
 {
     /// <summary>Learnt from every entry of the ledger in a data folder; the book's where there is none.</summary>
     public static LearntTimes Learnt(string folder, BenchBook book) =>
-        LearntTimes.From(book, ObservedTimes.Of(Entries(folder), book));
+        File.Exists(Path.Combine(folder, SqliteLedger.FileName))
+            ? Learnt(SqliteLedger.Open(folder, TimeProvider.System), book)
+            : LearntTimes.From(book, []);
 
-    private static List<Entry> Entries(string folder)
+    /// <summary>Learnt from every entry of a ledger.</summary>
+    public static LearntTimes Learnt(ShopLedger ledger, BenchBook book) =>
+        LearntTimes.From(book, ObservedTimes.Of(Entries(ledger), book));
+
+    private static List<Entry> Entries(ShopLedger ledger)
     {
         List<Entry> entries = [];
-        if (!File.Exists(Path.Combine(folder, SqliteLedger.FileName)))
-            return entries;
-        var ledger = SqliteLedger.Open(folder, TimeProvider.System);
         long order = 0;
         while (ledger.After(order) is { Entries.Count: > 0 } page)
         {

@@ -33,6 +33,7 @@ public static class VerifyCommand
             Description = "folder with the public keys that are known (JWK files)",
         };
         var code = new Option<string?>("--code") { Description = "the text of the code on the paper, as scanned" };
+        var json = new Option<bool>("--json") { Description = "one JSON object: verdict, exitCode, says, where" };
         var verify = new Command(
             "verify",
             "Check a log book, a handover sheet or a ledger. Ends with 0 intact, 1 changed or cut, 2 unreadable, 3 unknown key."
@@ -42,9 +43,16 @@ public static class VerifyCommand
             data,
             keys,
             code,
+            json,
         };
         verify.SetAction(parsed =>
-            Run(parsed.GetValue(file), parsed.GetValue(data), parsed.GetValue(keys), parsed.GetValue(code))
+            Run(
+                parsed.GetValue(file),
+                parsed.GetValue(data),
+                parsed.GetValue(keys),
+                parsed.GetValue(code),
+                parsed.GetValue(json)
+            )
         );
         return verify;
     }
@@ -59,7 +67,7 @@ public static class VerifyCommand
             _ => Changed,
         };
 
-    private static int Run(FileInfo? file, string? data, string? keys, string? code)
+    private static int Run(FileInfo? file, string? data, string? keys, string? code, bool json)
     {
         if (file is null == data is null)
         {
@@ -74,7 +82,7 @@ public static class VerifyCommand
             return ExitCode.Malformed;
         }
         return data is not null
-            ? VerifyLedger.Run(data, Console.Out, Console.Error)
-            : VerifyLogBook.Run(file!, keys, code, Console.Out, Console.Error);
+            ? VerifyLedger.Run(data, Console.Out, Console.Error, json)
+            : VerifyLogBook.Run(file!, keys, code, Console.Out, Console.Error, json);
     }
 }

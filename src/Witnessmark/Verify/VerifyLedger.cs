@@ -6,31 +6,36 @@ namespace Witnessmark.Verify;
 /// <summary>Walks the ledger of a data folder and says what it found.</summary>
 public static class VerifyLedger
 {
-    private const int Intact = 0;
-    private const int Changed = 1;
-    private const int Unreadable = 2;
-
     /// <summary>The exit code.</summary>
-    public static int Run(string folder, TextWriter output, TextWriter errors)
+    public static int Run(string folder, TextWriter output, TextWriter errors, bool json = false)
     {
         try
         {
-            return Say(SqliteLedger.Check(folder), output);
+            return Say(SqliteLedger.Check(folder), output, json);
         }
         catch (LedgerUnavailable reason)
         {
-            errors.WriteLine(reason.Message);
-            return Unreadable;
+            if (json)
+                output.WriteLine(VerifyJson.Unreadable(reason.Message));
+            else
+                errors.WriteLine(reason.Message);
+            return VerifyCommand.Unreadable;
         }
     }
 
-    private static int Say(LedgerFinding finding, TextWriter output)
+    internal static string Summary(LedgerFinding finding) =>
+        $"{(finding.Faults.Count == 0 ? "Intact" : "CHANGED")}: {finding.Entries} entries in {finding.Jobs} jobs; {finding.SetAside} set aside.";
+
+    private static int Say(LedgerFinding finding, TextWriter output, bool json)
     {
-        foreach (var fault in finding.Faults)
-            output.WriteLine(fault);
-        output.WriteLine(
-            $"{(finding.Faults.Count == 0 ? "Intact" : "CHANGED")}: {finding.Entries} entries in {finding.Jobs} jobs; {finding.SetAside} set aside."
-        );
-        return finding.Faults.Count == 0 ? Intact : Changed;
+        if (json)
+            output.WriteLine(VerifyJson.Of(finding));
+        else
+        {
+            foreach (var fault in finding.Faults)
+                output.WriteLine(fault);
+            output.WriteLine(Summary(finding));
+        }
+        return finding.Faults.Count == 0 ? VerifyCommand.Intact : VerifyCommand.Changed;
     }
 }

@@ -12,23 +12,42 @@ public static class VerifyLogBook
     /// <param name="code">What was scanned from the paper; null: not compared.</param>
     /// <param name="output">For what was found.</param>
     /// <param name="errors">For what cannot be read.</param>
-    public static int Run(FileInfo file, string? keys, string? code, TextWriter output, TextWriter errors)
+    /// <param name="json">As one JSON object, whatever was found, and nothing to <paramref name="errors"/>.</param>
+    public static int Run(
+        FileInfo file,
+        string? keys,
+        string? code,
+        TextWriter output,
+        TextWriter errors,
+        bool json = false
+    )
     {
         try
         {
-            var (logBook, sheet) = CarriedLogBook.Read(file);
-            var finding = LogBookFile.Verify(logBook, keys is null ? KnownKeys.None : KeyFolder.Known(keys));
-            if (finding.Visits is not null)
-                finding =
-                    PaperFault(logBook, sheet) ?? (code is null ? null : PaperCode.Fault(code, logBook)) ?? finding;
-            Say(finding, output);
+            var finding = Finding(file, keys, code);
+            if (json)
+                output.WriteLine(VerifyJson.Of(finding));
+            else
+                Say(finding, output);
             return VerifyCommand.CodeOf(finding.Word);
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
         {
-            errors.WriteLine(broken.Message);
+            if (json)
+                output.WriteLine(VerifyJson.Unreadable(broken.Message));
+            else
+                errors.WriteLine(broken.Message);
             return VerifyCommand.Unreadable;
         }
+    }
+
+    private static LogBookFinding Finding(FileInfo file, string? keys, string? code)
+    {
+        var (logBook, sheet) = CarriedLogBook.Read(file);
+        var finding = LogBookFile.Verify(logBook, keys is null ? KnownKeys.None : KeyFolder.Known(keys));
+        return finding.Visits is null
+            ? finding
+            : PaperFault(logBook, sheet) ?? (code is null ? null : PaperCode.Fault(code, logBook)) ?? finding;
     }
 
     private static LogBookFinding? PaperFault(string logBook, string? sheet)

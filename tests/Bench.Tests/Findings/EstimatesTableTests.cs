@@ -32,7 +32,10 @@ public sealed class EstimatesTableTests
             f.Name == "shop.toml"
                 ? f with
                 {
-                    Text = f.Text.Replace("[estimates]\ncurrency = \"EUR\"\n", "").Replace(Rate, "").Replace("tax = 19 # percent", ""),
+                    Text = f
+                        .Text.Replace("[estimates]\ncurrency = \"EUR\"\n", "")
+                        .Replace(Rate, "")
+                        .Replace("tax = 19 # percent", ""),
                 }
                 : f
         );

@@ -241,7 +241,11 @@ public sealed class FindingFoldTests
     }
 
     [Theory]
-    [InlineData(EntryKind.Finding, """{"finding":"f1","what":" ","urgency":"before riding"}""", "what: nothing is said")]
+    [InlineData(
+        EntryKind.Finding,
+        """{"finding":"f1","what":" ","urgency":"before riding"}""",
+        "what: nothing is said"
+    )]
     [InlineData(EntryKind.Finding, """{"finding":"f1","what":"x","urgency":"soon"}""", "urgency: \"soon\" is none of")]
     [InlineData(EntryKind.Finding, """{"what":"x","urgency":"before riding"}""", "finding: text is missing")]
     [InlineData(
@@ -302,13 +306,7 @@ public sealed class FindingFoldTests
         Assert.Equal(
             """{"finding":"f1","currency":"EUR","rate":"78.00","tax":"19","minutes":30,"parts":[{"item":"a","quantity":"0.5","price":"1.20"},{"item":"b","quantity":"1","price":"2.00","tax":"7"}]}""",
             EntryBody
-                .Estimate(
-                    "f1",
-                    Draft with
-                    {
-                        Parts = [new("a", "0.5", "1.20"), new("b", "1", "2.00", "7")],
-                    }
-                )
+                .Estimate("f1", Draft with { Parts = [new("a", "0.5", "1.20"), new("b", "1", "2.00", "7")] })
                 .GetRawText()
         );
         Assert.Equal(
@@ -401,14 +399,7 @@ public sealed class FindingFoldTests
     ) =>
         work.Writes(
             EntryKind.Decision,
-            EntryBody.Decision(
-                "f1",
-                new(What, urgency, total),
-                approved,
-                "Nora Vance",
-                Means.Telephone,
-                acknowledged
-            )
+            EntryBody.Decision("f1", new(What, urgency, total), approved, "Nora Vance", Means.Telephone, acknowledged)
         );
 
     private static Finding One(AtWork work) => Assert.Single(work.State.Findings);

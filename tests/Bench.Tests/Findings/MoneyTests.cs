@@ -140,7 +140,15 @@ public sealed class MoneyTests
     [InlineData("EUR", "78", "19", 30, "1000.001", "1.00", "x: quantity 1000.001; allowed")]
     [InlineData("EUR", "78", "19", 30, "1.0001", "1.00", "\"1.0001\" has 4 decimals; at most 3")]
     [InlineData("EUR", "78", "19", 30, "1", "1000000.01", "x: price 1000000.01 is more than 1000000.00 EUR.")]
-    [InlineData("JPY", "78", "19", 30, "1", "1.5", "x: price \"1.5\" has 1 decimals; at most 0 are allowed here (JPY).")]
+    [InlineData(
+        "JPY",
+        "78",
+        "19",
+        30,
+        "1",
+        "1.5",
+        "x: price \"1.5\" has 1 decimals; at most 0 are allowed here (JPY)."
+    )]
     [InlineData("EUR", "78", "19", 30, "1", "1e3", "x: price \"1e3\" is no number")]
     [InlineData("EUR", "78", "19", 30, "1", "", "x: price \"\" is no number")]
     [InlineData("EUR", "78", "19", 30, "1", "1.", "x: price \"1.\" is no number")]

@@ -48,10 +48,18 @@ public sealed class SignaturePathTests
     [Fact]
     public void Points_on_a_line_are_left_out_and_corners_stay()
     {
-        var drawn = Enumerable.Range(0, 101).Select(x => new StrokePoint(x, 10)).Concat(
-            Enumerable.Range(11, 60).Select(y => new StrokePoint(100, y))
+        var drawn = Enumerable
+            .Range(0, 101)
+            .Select(x => new StrokePoint(x, 10))
+            .Concat(Enumerable.Range(11, 60).Select(y => new StrokePoint(100, y)));
+        Assert.Equal(
+            "M0 10L100 10L100 70",
+            SignaturePath
+                .Of([
+                    [.. drawn],
+                ])
+                .Certain.Text
         );
-        Assert.Equal("M0 10L100 10L100 70", SignaturePath.Of([[.. drawn]]).Certain.Text);
     }
 
     [Fact]
@@ -69,8 +77,22 @@ public sealed class SignaturePathTests
     public void A_tap_is_nothing_signed_and_too_many_strokes_are_refused()
     {
         Assert.Contains("nothing is signed yet", SignaturePath.Of([]).Refusal!.Because);
-        Assert.Contains("nothing is signed yet", SignaturePath.Of([[new(5, 5)]]).Refusal!.Because);
-        Assert.Contains("nothing is signed yet", SignaturePath.Of([[new(5, 5), new(5, 5)]]).Refusal!.Because);
+        Assert.Contains(
+            "nothing is signed yet",
+            SignaturePath
+                .Of([
+                    [new(5, 5)],
+                ])
+                .Refusal!.Because
+        );
+        Assert.Contains(
+            "nothing is signed yet",
+            SignaturePath
+                .Of([
+                    [new(5, 5), new(5, 5)],
+                ])
+                .Refusal!.Because
+        );
         IReadOnlyList<StrokePoint> stroke = [new(100, 50), new(200, 60)];
         Assert.Contains("too many strokes", SignaturePath.Of(Enumerable.Repeat(stroke, 147)).Refusal!.Because);
     }

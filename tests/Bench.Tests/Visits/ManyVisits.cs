@@ -31,10 +31,19 @@ internal sealed class ManyVisits
 
     public PointForecast Forecast(string point) => PointForecast.Of(History(point), Distances);
 
+    /// <summary>Each visit as a job, in the order in which it came.</summary>
+    public IReadOnlyList<JobState> Jobs => [.. jobs.Select(j => JobFold.Of(j.Key, j.Value, Bench))];
+
     public Entry Last => entries[^1];
 
     /// <summary>Comes on a day, with this on the odometer; null: nobody reads it.</summary>
-    public ManyVisits Comes(string on, double? kilometres, Machine? known = null, string machine = "17")
+    public ManyVisits Comes(
+        string on,
+        double? kilometres,
+        Machine? known = null,
+        string machine = "17",
+        string purpose = "handover"
+    )
     {
         (job, day) = ($"{jobs.Count + 1}", DateOnly.ParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture));
         jobs[job] = [];
@@ -44,8 +53,8 @@ internal sealed class ManyVisits
                 machine,
                 "fell-640",
                 Bench.Newest("fell-640")!.Revision,
-                "handover",
-                Bench.Book.Purposes["handover"],
+                purpose,
+                Bench.Book.Purposes[purpose],
                 known: machine == "17" ? known ?? Machine : known
             )
         );
@@ -60,6 +69,13 @@ internal sealed class ManyVisits
     /// <summary>Reads the same at every place.</summary>
     public ManyVisits ReadsAll(string point, string raw) =>
         Reads(point, [.. Enumerable.Repeat(raw, Math.Max(1, Bench.Book.Points[point].Reading.Places.Count))]);
+
+    public ManyVisits Marks(params ReadOnlySpan<string> points)
+    {
+        foreach (var point in points)
+            Writes(EntryKind.Mark, EntryBody.Mark(point));
+        return this;
+    }
 
     public ManyVisits Does(string point, string words) => Writes(EntryKind.Correction, EntryBody.Did(point, words));
 

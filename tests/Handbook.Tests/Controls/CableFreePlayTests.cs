@@ -55,6 +55,39 @@ public class CableFreePlayTests
         Assert.Equal("trialTooSmall", To(1.25, 1 + 1e-9, trials).Refusal?.Key);
     }
 
+    // By hand: 9 and 6 mm one turn apart, u = 0.3 mm, to 3 mm: 8.308538 n² − 18.691462 n + 8.654269 = 0 with (1.959964 · 0.3)² = 0.345731
+    [Fact]
+    public void The_bounds_are_the_roots_of_Fiellers_equation()
+    {
+        var remaining = To(3, 0.3, (0, 9), (1, 6)).Certain;
+        Assert.Equal((9.345731 - 3.929169) / 8.308538, remaining.Low.Count, 1e-5);
+        Assert.Equal((9.345731 + 3.929169) / 8.308538, remaining.High.Count, 1e-5);
+    }
+
+    // Far from the trials 95 in 100 of simulated adjusters hold their true turns within the bounds; normal readings, seed fixed
+    [Theory]
+    [InlineData(4)]
+    [InlineData(1)]
+    public void The_bounds_hold_95_in_100_jobs_near_the_trials_and_far_from_them(double target)
+    {
+        var chance = new Random(11);
+        var (asked, held) = (0, 0);
+        for (var job = 0; job < 20_000; job++)
+        {
+            var answer = To(target, 0.25, (0, 9 + 0.25 * Normal(chance)), (1, 7 + 0.25 * Normal(chance)));
+            if (answer.Value is not { } remaining)
+                continue;
+            asked++;
+            var needed = (7 - target) / 2; // the true line is 9 − 2 n, the last trial stands at 1
+            held += remaining.Low.Count <= needed && needed <= remaining.High.Count ? 1 : 0;
+        }
+        Assert.InRange(asked, 19_500, 20_000);
+        Assert.InRange((double)held / asked, 0.945, 0.955);
+    }
+
+    private static double Normal(Random chance) =>
+        Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
+
     [Fact]
     public void One_trial_is_a_bug_of_the_caller() => Assert.Throws<ArgumentException>(() => To(3, 0.1, (0, 9)));
 }

@@ -18,7 +18,7 @@ public class ShimsAgainstSolverTests
             Assert.Equal(least is null, !answer.Holds);
             refused += answer.Holds ? 0 : 1;
             if (answer.Holds)
-                Assert.Equal(least, ValveShimsTests.Aims(answer.Certain));
+                Assert.Equal(least, ShimsBySolver.Aims(answer.Certain));
         }
         Assert.InRange(refused, 5, 150);
     }

@@ -10,6 +10,10 @@ namespace Witnessmark.Handbook.Tests.Engine;
 /// </summary>
 public static class ShimsBySolver
 {
+    /// <summary>The same three of a plan.</summary>
+    public static (long Bought, long FourSquares, long Changed)? Aims(ShimPlan plan) =>
+        (plan.Bought, (long)Math.Round(4e6 * plan.SquaredDeviation.SquareMillimetres), plan.Changed);
+
     /// <summary>Bought, four times the squared deviation in µm², changed; null when nothing fits.</summary>
     public static (long Bought, long FourSquares, long Changed)? Least(
         Valve[] valves,

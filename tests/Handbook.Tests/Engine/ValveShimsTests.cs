@@ -18,7 +18,7 @@ public class ValveShimsTests
             var engine = RandomEngines.Of(seed, 1 + seed % 4, seed / 4 % 4);
             var answer = ValveShims.For(engine.Valves, engine.Stock, engine.Buyable);
             var least = Enumerated(engine.Valves, engine.Stock, engine.Buyable);
-            Assert.Equal(least, answer.Holds ? Aims(answer.Certain) : null);
+            Assert.Equal(least, answer.Holds ? ShimsBySolver.Aims(answer.Certain) : null);
         }
     }
 
@@ -74,7 +74,7 @@ public class ValveShimsTests
     {
         var valve = new Valve("I1", new(2.4), new(0.11), new(0.1), new(0.15));
         var plan = ValveShims.For([valve], [new(2.385)], Series).Certain;
-        Assert.Equal((0, 0, 1), Aims(plan));
+        Assert.Equal((0, 0, 1), ShimsBySolver.Aims(plan));
         Assert.Equal(ShimOrigin.Stock, plan.Plan.Single().From);
     }
 
@@ -88,7 +88,7 @@ public class ValveShimsTests
             new("I2", new(2.35), new(0.1), new(0.1), new(0.15)),
             new("I3", new(2.375), new(0.1), new(0.1), new(0.15)),
         ];
-        Assert.Equal((0, 3 * 50 * 50, 0), Aims(ValveShims.For(valves, [], Series).Certain));
+        Assert.Equal((0, 3 * 50 * 50, 0), ShimsBySolver.Aims(ValveShims.For(valves, [], Series).Certain));
     }
 
     // 2.3 mm can be bought and is right for I1; 2.325 mm would be right for I2. The shim on the shelf is nearly right for I1,
@@ -103,7 +103,7 @@ public class ValveShimsTests
         ];
         var plan = ValveShims.For(valves, [new(2.305)], Series).Certain;
         Assert.Equal([ShimOrigin.Buy, ShimOrigin.Stock], plan.Plan.Select(f => f.From));
-        Assert.Equal((1, 40 * 40, 2), Aims(plan));
+        Assert.Equal((1, 40 * 40, 2), ShimsBySolver.Aims(plan));
     }
 
     [Fact]
@@ -182,9 +182,6 @@ public class ValveShimsTests
 
     private static string Ask(string given) =>
         Calculations.Named("valve-shims")!.Ask(JsonDocument.Parse(given).RootElement).Malformed!;
-
-    internal static (long, long, long)? Aims(ShimPlan plan) =>
-        (plan.Bought, (long)Math.Round(4e6 * plan.SquaredDeviation.SquareMillimetres), plan.Changed);
 
     private static (long, long, long)? Enumerated(Valve[] valves, Length[] stock, ShimSeries buyable)
     {

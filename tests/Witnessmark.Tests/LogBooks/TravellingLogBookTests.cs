@@ -124,7 +124,7 @@ public sealed class TravellingLogBookTests : IDisposable
 
     private static RealProgram.Ended Verify(params string[] arguments) => RealProgram.Run("", ["verify", .. arguments]);
 
-    private static async Task PostTheDemoJob(RunningShop shop)
+    internal static async Task PostTheDemoJob(RunningShop shop)
     {
         using var demo = new JobOnPaper();
         demo.Judged();

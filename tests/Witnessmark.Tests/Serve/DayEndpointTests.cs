@@ -1,3 +1,4 @@
+using System.Net.Http.Json;
 using System.Text.Json.Nodes;
 using Witnessmark.Bench.Record;
 
@@ -39,6 +40,33 @@ public sealed class DayEndpointTests : IDisposable
         var late = JsonNode.Parse(await shop.Client.GetStringAsync("/api/day"))!;
         Assert.True((int)late["latenessMinutes"]! > 0);
         Assert.Contains("which has passed", (string?)late["jobs"]![0]!["because"]);
+    }
+
+    [Fact]
+    public async Task It_says_how_long_each_step_is_and_whose_kit_lacks_what_as_soon_as_the_shelf_says_so()
+    {
+        using var shop = RunningShop.Serve(folder.Path);
+        var before = JsonNode.Parse(await shop.Client.GetStringAsync("/api/day"))!;
+        var job = before["jobs"]![0]!;
+        Assert.Equal(job["starts"]!.AsArray().Count, job["steps"]!.AsArray().Count);
+        Assert.All(job["steps"]!.AsArray(), s => Assert.True((int)s!["hands"]! > 0 && (int)s["waits"]! >= 0));
+        Assert.DoesNotContain("Order it", before["notWhole"]!.ToJsonString());
+        // a shelf on which nothing but paint lies
+        using var came = await shop.Client.PostAsJsonAsync(
+            "/api/stock/moves",
+            new
+            {
+                id = "paint-1",
+                kind = "receive",
+                item = "stripe-paint",
+                amount = "1",
+                by = "Ines Tallow",
+            }
+        );
+        Assert.True(came.IsSuccessStatusCode, await came.Content.ReadAsStringAsync());
+        var lacks = JsonNode.Parse(await shop.Client.GetStringAsync("/api/day"))!["notWhole"]!;
+        Assert.Equal("412", (string?)lacks[0]!["job"]);
+        Assert.Contains("Oil filter Fell 640", (string?)lacks[0]!["because"]);
     }
 
     [Fact]

@@ -41,6 +41,8 @@ internal static class CableFreePlayContract
             [
                 new("perTurn", "mm/turn", "play that a turn takes"),
                 new("turns", "turn", "from the last trial; negative loosens"),
+                new("turnsLow", "turn", "fewest turns to the target, 95 %; the step to make first"),
+                new("turnsHigh", "turn", "most turns to the target, 95 %"),
                 new("expected", "mm", "play after these turns"),
                 new("tautAfter", "turn", "from the last trial"),
             ],
@@ -54,6 +56,8 @@ internal static class CableFreePlayContract
                 new Gives()
                     .With("perTurn", r.PerTurn, "mm/turn")
                     .With("turns", r.Turns, "turn")
+                    .With("turnsLow", r.Low, "turn")
+                    .With("turnsHigh", r.High, "turn")
                     .With("expected", r.Expected, "mm")
                     .With("tautAfter", r.TautAfter, "turn")
         );

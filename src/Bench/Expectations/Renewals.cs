@@ -1,0 +1,44 @@
+using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Jobs;
+
+namespace Witnessmark.Bench.Expectations;
+
+/// <summary>What the record of a job says was put in new. Nothing is guessed: somebody wrote it down, or the part reads better beyond doubt.</summary>
+internal static class Renewals
+{
+    /// <summary>Against its wear by more than so many standard deviations of the two readings, it was renewed. Common practice, no source.</summary>
+    private const double Surely = 3;
+
+    private static readonly string[] Renewed = ["new", "renewed", "replaced"];
+
+    /// <summary>How the record says it, in a few words; null when it does not.</summary>
+    public static string? Of(PointState point) =>
+        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w).Any(Renewed.Contains)) is { } said
+            ? $"“{said}”"
+        : point.Found is { } found && point.Current is { } now && Better(found, now, point.Figure)
+            ? $"read {found.Opinion.Shown}, then {now.Opinion.Shown}"
+        : null;
+
+    /// <summary>The words of a sentence, in small letters.</summary>
+    public static string[] Words(string sentence) =>
+        sentence
+            .ToLowerInvariant()
+            .Split([' ', ',', '.', ';', ':', '-', '(', ')', '/', '"', '“', '”'], StringSplitOptions.RemoveEmptyEntries);
+
+    private static bool Better(ReadingTaken found, ReadingTaken now, Figure? figure)
+    {
+        if (
+            (found.Opinion.Value, now.Opinion.Value) is not ({ } was, { } isNow)
+            || found.Opinion.Unit != now.Opinion.Unit
+            || (found.Opinion.StandardUncertainty, now.Opinion.StandardUncertainty) is not ({ } before, { } after)
+        )
+            return false;
+        var better = figure?.Kind switch
+        {
+            FigureKind.Min => isNow - was,
+            FigureKind.Max => was - isNow,
+            _ => 0,
+        };
+        return better > Surely * Math.Sqrt(before * before + after * after);
+    }
+}

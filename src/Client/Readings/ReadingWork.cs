@@ -1,0 +1,106 @@
+using System.Globalization;
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Client.Bench;
+using Witnessmark.Client.Parts;
+using Witnessmark.Handbook.Quantities;
+
+namespace Witnessmark.Client.Readings;
+
+/// <summary>What taps and keys do to a reading on its way. Each change is kept at once.</summary>
+/// <param name="state">The point that is read.</param>
+/// <param name="draft">The reading.</param>
+/// <param name="keep">Called after each change.</param>
+public sealed class ReadingWork(PointState state, ReadingDraft draft, Action keep)
+{
+    private const int VinSigns = 17;
+
+    public PointState State => state;
+
+    public ReadingDraft Draft => draft;
+
+    /// <summary>Why the last key did nothing; empty when it did.</summary>
+    public string KeySaid { get; private set; } = "";
+
+    /// <summary>Whether a level is typed in percent, rather than tapped on the drawn stick.</summary>
+    public bool Percent { get; private set; }
+
+    public string? UnitText => draft.Unit is { Symbol: not "1" } unit ? unit.Symbol : null;
+
+    public void Press(char key)
+    {
+        if (draft.Letters)
+            PressLetter(char.ToUpperInvariant(key));
+        else
+            Show(TypedNumber.Press(draft.Here.Text, key, draft.Rules));
+    }
+
+    public void Nudge(int way) => Show(TypedNumber.Nudged(draft.Here.Text, draft.Step!.Value, way, draft.Rules));
+
+    public void Fill(string text) => Show(new(text));
+
+    public void Answer(Slot slot, string answer)
+    {
+        slot.Text = answer;
+        keep();
+    }
+
+    public void AllRight()
+    {
+        foreach (var slot in draft.Slots)
+            slot.Text = "yes";
+        keep();
+    }
+
+    public void Take(int at)
+    {
+        (draft.At, KeySaid) = (at, "");
+        keep();
+    }
+
+    public void Repeat()
+    {
+        draft.Repeat();
+        keep();
+    }
+
+    /// <summary>The next box that is empty, when this one stands.</summary>
+    public void Enter() => Take(draft.Stands(draft.Here) && draft.NextEmpty is { } next ? next : draft.At);
+
+    public void TypePercent()
+    {
+        Percent = true;
+        keep();
+    }
+
+    public void Keep() => keep();
+
+    /// <summary>A value in the unit of what is typed; null when that measures something else.</summary>
+    /// <remarks>Never more than was advised: rounded up it could overfill or overtighten.</remarks>
+    public string? Typed(double value, string unit)
+    {
+        var known = UnitTable.Named(unit);
+        return draft.Unit is { } own && own.Dimension == known.Dimension
+            ? Floored(own.FromBase(known.ToBase(value))).ToString("0.##", CultureInfo.InvariantCulture)
+            : null;
+    }
+
+    private void PressLetter(char key)
+    {
+        var text = draft.Here.Text;
+        Show(
+            key == TypedNumber.Delete ? new(text.Length == 0 ? text : text[..^1])
+            : key is 'I' or 'O' or 'Q' || !char.IsAsciiLetterOrDigit(key) ? new(text, PartsWords.NoSuchKey(key))
+            : text.Length == VinSigns ? new(text, PartsWords.TooLong(VinSigns))
+            : new(text + key)
+        );
+    }
+
+    private void Show(Typed typed)
+    {
+        draft.Here.Text = typed.Text;
+        KeySaid = typed.Said ?? "";
+        keep();
+    }
+
+    private static double Floored(double value) => Math.Floor(value * 100 + 1e-6) / 100;
+}
