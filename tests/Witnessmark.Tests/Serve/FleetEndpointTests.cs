@@ -41,8 +41,8 @@ public sealed class FleetEndpointTests : IDisposable
     }
 
     [Theory]
-    [InlineData("/api/machines/fell-640-0412/points/nowhere/fleet", "no point \\u0022nowhere\\u0022")]
-    [InlineData("/api/machines/nobody/points/tyre-rear-tread/fleet", "no visit of a machine \\u0022nobody\\u0022")]
+    [InlineData("/api/machines/fell-640-0412/points/nowhere/fleet", "no point \\\"nowhere\\\"")]
+    [InlineData("/api/machines/nobody/points/tyre-rear-tread/fleet", "no visit of a machine \\\"nobody\\\"")]
     public async Task What_is_not_there_is_said(string path, string says)
     {
         using var shop = RunningShop.Serve(folder.Path);
