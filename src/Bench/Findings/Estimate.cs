@@ -13,6 +13,9 @@ public sealed record EstimatePart(string Item, long Thousandths, Money Price, lo
     /// <summary>As it is written: <c>0.9</c>.</summary>
     public string Quantity => DecimalText.Short(Thousandths, QuantityDecimals);
 
+    /// <summary>Its tax in percent, as it is written.</summary>
+    public string Tax => DecimalText.Short(TaxThousandths, EstimateTerms.TaxDecimals);
+
     /// <summary>Quantity times price, to the smallest unit.</summary>
     public Money Amount => Money.Rounded(Thousandths * Price.Units, 1000, Price.Currency);
 }
