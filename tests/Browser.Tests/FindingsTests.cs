@@ -14,7 +14,7 @@ public sealed class FindingsTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
-        await hand.Point("brake-hoses");
+        await hand.Point("front-pads");
         await hand.Page.GetByRole(AriaRole.Link, new() { Name = "A finding" }).First.ClickAsync();
         await Finds(hand, Hose, "Before riding");
         await hand.Sees("Not decided yet.");
