@@ -68,7 +68,7 @@ public sealed class FindingsTests(Published published, Chromium chromium)
             await hand.Page.Mouse.MoveAsync(field.X + 20 + 10 * i, field.Y + 60 - 30 * (i % 2));
         await hand.Page.Mouse.UpAsync();
         await hand.Page.Locator("#keep-decision").ClickAsync();
-        await hand.Sees("Approved Nora Vance, by signature on the screen.");
+        await hand.Sees("Approved by Nora Vance, by signature on the screen.");
         await hand.Tap("Change the words");
         await Finds(hand, "Rear tyre is hard and cracked", "Before riding");
         await hand.Sees("It was changed after the owner decided. Ask once more.");

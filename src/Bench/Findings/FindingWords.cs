@@ -38,7 +38,7 @@ public static class FindingWords
     /// </summary>
     public static string? Decided(Finding finding) =>
         finding.Decision is not { } decision ? null
-        : decision.Approved ? $"Approved {By(decision)}."
+        : decision.Approved ? $"Approved by {By(decision)}."
         : finding.Urgency == Urgency.BeforeRiding
             ? $"The owner was told that this has to be put right before riding, and decided not to have it done ({By(decision)}). "
                 + Meaning(finding)

@@ -361,7 +361,7 @@ public sealed class FindingFoldTests
                 )
             );
         Assert.False(One(work).Decision!.Acknowledged);
-        Assert.Equal("Approved (N, by message).".Replace("(", "").Replace(")", ""), FindingWords.Decided(One(work)));
+        Assert.Equal("Approved by N, by message.", FindingWords.Decided(One(work)));
     }
 
     private static AtWork Opened(params string[] points)
