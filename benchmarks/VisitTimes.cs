@@ -38,7 +38,10 @@ internal static class VisitTimes
         var page = await browser.NewPageAsync();
         page.SetDefaultTimeout(300_000);
         await page.GotoAsync(PublishedProgram.Address);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Ines Tallow" }).ClickAsync();
+        var name = page.GetByRole(AriaRole.Button, new() { Name = "Ines Tallow" });
+        await name.ClickAsync();
+        // the name is kept on the device before the page of names goes
+        await name.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         await page.GotoAsync(PublishedProgram.Address + "machines");
         await page.WaitForSelectorAsync(".lines a");
         // all entries have come: the machine's page says so many older visits

@@ -65,7 +65,7 @@ public sealed class LabelTests
     {
         foreach (var seal in (ShopSeal?[])[null, TestSeals.Harrow])
         {
-            var text = PaperCodeScanTests.Scanned(Print(kind, size, seal), 300);
+            var text = PaperCodeScanTests.Scanned(Print(kind, size, seal), 300, 400);
             Assert.NotNull(text);
             Assert.Null(PaperCode.Fault(text, LogBookFile.Write(Scheduled(), Bench640.Workbench, seal)));
         }

@@ -62,8 +62,9 @@ public sealed class CampaignStore
             at,
             writer =>
             {
+                var digest = new SaysDigest();
                 foreach (var campaign in campaigns)
-                    writer.Write(campaign);
+                    writer.Write(campaign, digest.Of(campaign.Says));
                 return writer.Finish(campaigns.Count, 0);
             }
         );

@@ -9,9 +9,8 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
 {
     private const int MostSpellings = 20_000;
     private readonly Dictionary<(string Make, string Model), long> models = [];
-    private readonly SaysDigest digest = new();
     private (Campaign Campaign, long Id)? lastCampaign;
-    private (CampaignText Says, long Id)? lastSays;
+    private (byte[] Key, long Id)? lastSays;
 
     private readonly Prepared findModel = new(
         connection,
@@ -40,7 +39,10 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
     private readonly Prepared addCampaign = new(
         connection,
         transaction,
-        "INSERT INTO campaign (number, component, source) VALUES ($1, $2, $3) RETURNING id",
+        """
+        INSERT INTO campaign (number, component, source) VALUES ($1, $2, $3)
+        ON CONFLICT (number, component, source) DO NOTHING RETURNING id
+        """,
         3
     );
     private readonly Prepared findSays = new(connection, transaction, "SELECT id FROM says WHERE digest = $1", 1);
@@ -50,7 +52,8 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
         """
         INSERT INTO says (digest, maker, makers_number, built_from, built_to, recorded, affected, defect, consequence,
             remedy, notes, do_not_ride, park_outside, vins)
-        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14) RETURNING id
+        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)
+        ON CONFLICT (digest) DO NOTHING RETURNING id
         """,
         14
     );
@@ -71,19 +74,20 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
         if (lastCampaign is { } last && IsSame(last.Campaign, campaign))
             return last.Id;
         object[] key = [campaign.Number, campaign.Component, (int)campaign.Source];
-        var id = findCampaign.Number(key) ?? addCampaign.Number(key)!.Value;
+        var id = addCampaign.Number(key) ?? findCampaign.Number(key)!.Value; // most are new: one search instead of two
         lastCampaign = (campaign, id);
         return id;
     }
 
     /// <summary>Number of what it says.</summary>
-    public long Says(CampaignText says)
+    /// <param name="key">The text's <see cref="SaysDigest"/>.</param>
+    /// <param name="says">The text.</param>
+    public long Says(byte[] key, CampaignText says)
     {
-        if (lastSays is { } last && last.Says == says)
+        if (lastSays is { } last && last.Key.AsSpan().SequenceEqual(key))
             return last.Id;
-        var key = digest.Of(says);
-        var id = findSays.Number([key]) ?? Add(key, says);
-        lastSays = (says, id);
+        var id = Add(key, says) ?? findSays.Number([key])!.Value;
+        lastSays = (key, id);
         return id;
     }
 
@@ -120,23 +124,22 @@ internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransacti
             ? order < 0
             : string.CompareOrdinal(a.Model, b.Model) < 0;
 
-    private long Add(byte[] key, CampaignText says) =>
-        addSays
-            .Number(
-                key,
-                says.Maker,
-                says.MakersNumber,
-                SaysDigest.Day(says.BuiltFrom),
-                SaysDigest.Day(says.BuiltTo),
-                SaysDigest.Day(says.Recorded),
-                says.Affected,
-                says.Defect,
-                says.Consequence,
-                says.Remedy,
-                says.Notes,
-                says.DoNotRide,
-                says.ParkOutside,
-                SaysDigest.Vins(says)
-            )!
-            .Value;
+    // Null: it is there already
+    private long? Add(byte[] key, CampaignText says) =>
+        addSays.Number(
+            key,
+            says.Maker,
+            says.MakersNumber,
+            SaysDigest.Day(says.BuiltFrom),
+            SaysDigest.Day(says.BuiltTo),
+            SaysDigest.Day(says.Recorded),
+            says.Affected,
+            says.Defect,
+            says.Consequence,
+            says.Remedy,
+            says.Notes,
+            says.DoNotRide,
+            says.ParkOutside,
+            SaysDigest.Vins(says)
+        );
 }

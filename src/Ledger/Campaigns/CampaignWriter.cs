@@ -46,18 +46,20 @@ internal sealed class CampaignWriter(SqliteConnection connection, SqliteTransact
         2
     );
 
-    public void Write(Campaign campaign)
+    /// <param name="campaign">The record.</param>
+    /// <param name="key">The <see cref="SaysDigest"/> of what it says.</param>
+    public void Write(Campaign campaign, byte[] key)
     {
-        var key = new Key(
+        var concern = new Key(
             texts.Model(campaign.Make, campaign.Model),
             campaign.Year ?? CampaignSchema.UnknownYear,
             texts.Campaign(campaign)
         );
-        var says = texts.Says(campaign.Says);
-        if (add.Change(key.Model, key.Year, key.Campaign, says, run) > 0)
+        var says = texts.Says(key, campaign.Says);
+        if (add.Change(concern.Model, concern.Year, concern.Campaign, says, run) > 0)
             added++;
         else
-            Again(key, says);
+            Again(concern, says);
     }
 
     /// <summary>Closes the import's own books: texts that nothing says any more go.</summary>

@@ -5,7 +5,7 @@ using Witnessmark.Bench.Campaigns;
 namespace Witnessmark.Ledger.Campaigns;
 
 /// <summary>
-/// Reads the public file row by row into the store. One thread takes the rows apart while the other writes: each is half of the time.
+/// Reads the public file row by row into the store. One thread takes the rows apart while the other writes.
 /// </summary>
 internal static class PublicRows
 {
@@ -51,7 +51,7 @@ internal static class PublicRows
         {
             if (row.Campaign is { } campaign)
             {
-                writer.Write(campaign);
+                writer.Write(campaign, row.Key);
                 continue;
             }
             setAside++;
@@ -75,8 +75,9 @@ internal static class PublicRows
         try
         {
             var lines = new BoundedLines(file, RecallRow.LongestLine);
+            var digest = new SaysDigest();
             List<Row> rows = [];
-            while (Next(lines, out var row))
+            while (Next(lines, digest, out var row))
             {
                 rows.Add(row);
                 if (rows.Count < RowsInBatch)
@@ -92,7 +93,7 @@ internal static class PublicRows
         }
     }
 
-    private static bool Next(BoundedLines lines, [NotNullWhen(true)] out Row? row)
+    private static bool Next(BoundedLines lines, SaysDigest digest, [NotNullWhen(true)] out Row? row)
     {
         while (lines.Next(out var line))
         {
@@ -102,7 +103,9 @@ internal static class PublicRows
                 continue;
             var (campaign, why) =
                 lines.Length > RecallRow.LongestLine ? (null, RecallRow.TooLong(lines.Length)) : RecallRow.Read(line);
-            row = new(lines.Number, campaign, why, campaign is null ? line.ToArray() : []);
+            row = campaign is null
+                ? new(lines.Number, null, [], why, line.ToArray())
+                : new(lines.Number, campaign, digest.Of(campaign.Says), null, []);
             return true;
         }
         row = null;
@@ -115,7 +118,8 @@ internal static class PublicRows
 
     /// <param name="Number">Of its line.</param>
     /// <param name="Campaign">Null when it cannot be read.</param>
-    /// <param name="Why">Why not.</param>
+    /// <param name="Key">The <see cref="SaysDigest"/> of what it says.</param>
+    /// <param name="Why">Why it cannot be read.</param>
     /// <param name="Line">Its bytes, of those only that cannot be read.</param>
-    private sealed record Row(long Number, Campaign? Campaign, string? Why, byte[] Line);
+    private sealed record Row(long Number, Campaign? Campaign, byte[] Key, string? Why, byte[] Line);
 }
