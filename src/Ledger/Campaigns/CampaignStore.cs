@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Ledger.Sqlite;
 
@@ -14,22 +13,23 @@ public sealed class CampaignStore
     /// <summary>Name of the file in the data folder.</summary>
     public const string FileName = "campaigns.db";
 
+    private readonly string path;
     private readonly KeptFile file;
 
-    // the writer gives the numbers itself: nothing has to be watched
-    private CampaignStore(string folder) => file = new(Path.Combine(folder, FileName), foreignKeys: false, _ => { });
+    private CampaignStore(string folder) => file = File(path = Path.Combine(folder, FileName));
 
-    /// <summary>Opens the store in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
+    /// <summary>Opens the store in a data folder and brings its tables up to date. Where nothing was ever imported, the first import makes it.</summary>
     public static CampaignStore Open(string folder)
     {
         var store = new CampaignStore(folder);
-        store.file.Prepare(CampaignSchema.Steps);
+        if (System.IO.File.Exists(store.path))
+            store.file.Prepare(CampaignSchema.Steps);
         return store;
     }
 
     /// <summary>The store in a data folder, or null when nothing was ever imported there.</summary>
     public static CampaignStore? OpenIfThere(string folder) =>
-        File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
+        System.IO.File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
 
     /// <summary>Imports the regulator's public file.</summary>
     /// <param name="rows">The file from its beginning; its length is asked for the progress.</param>
@@ -100,27 +100,10 @@ public sealed class CampaignStore
         DateTimeOffset at,
         Func<CampaignWriter, ImportTotals> write
     ) =>
-        file.Do(connection =>
-        {
-            connection.Run("PRAGMA cache_size = -49152; PRAGMA synchronous = FULL");
-            using var transaction = connection.BeginTransaction();
-            using var begin = new Prepared(
-                connection,
-                transaction,
-                "INSERT INTO import (source, file, at, rows, set_aside) VALUES ($1, $2, $3, 0, 0) RETURNING run",
-                3
-            );
-            var run = begin.Number((int)source, name, at.UtcDateTime.ToString("O", CultureInfo.InvariantCulture));
-            using var writer = new CampaignWriter(connection, transaction, run!.Value);
-            var totals = write(writer);
-            using var end = new Prepared(
-                connection,
-                transaction,
-                "UPDATE import SET rows = $2, set_aside = $3 WHERE run = $1",
-                3
-            );
-            end.Change(run, totals.Rows, totals.SetAside);
-            transaction.Commit();
-            return totals;
-        });
+        System.IO.File.Exists(path)
+            ? file.Do(connection => CampaignImport.Run(connection, source, name, at, write))
+            : FirstImport.Run(path, File, connection => CampaignImport.Run(connection, source, name, at, write));
+
+    // the writer gives the numbers itself: nothing has to be watched
+    private static KeptFile File(string path) => new(path, foreignKeys: false, _ => { });
 }

@@ -10,30 +10,37 @@ namespace Witnessmark.Ledger.Sqlite;
 /// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
 internal sealed class KeptFile(string path, bool foreignKeys, Action<SqliteConnection> begin)
 {
-    private readonly string connectionText = new SqliteConnectionStringBuilder
-    {
-        DataSource = path,
-        ForeignKeys = foreignKeys,
-        Pooling = false,
-    }.ConnectionString;
-
     /// <summary>Makes the file when it is not there, and brings its tables up to date.</summary>
-    public void Prepare(SchemaSteps schema)
+    /// <param name="schema">The tables.</param>
+    /// <param name="journal">SQLite's name of how it keeps its promise; WAL lets others read while one writes.</param>
+    public void Prepare(SchemaSteps schema, string journal = "WAL")
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        Do(connection =>
-        {
-            SqliteLedger.Demand(connection.ServerVersion);
-            schema.Demand(connection.Version()); // before anything is changed
-            connection.Run("PRAGMA journal_mode = WAL");
-            schema.BringUpToDate(connection);
-            return true;
-        });
+        Do(
+            SqliteOpenMode.ReadWriteCreate,
+            connection =>
+            {
+                SqliteLedger.Demand(connection.ServerVersion);
+                schema.Demand(connection.Version()); // before anything is changed
+                connection.Run($"PRAGMA journal_mode = {journal}");
+                schema.BringUpToDate(connection);
+                return true;
+            }
+        );
     }
 
     /// <summary>Does one piece of work.</summary>
-    public T Do<T>(Func<SqliteConnection, T> work)
+    public T Do<T>(Func<SqliteConnection, T> work) => Do(SqliteOpenMode.ReadWrite, work);
+
+    private T Do<T>(SqliteOpenMode mode, Func<SqliteConnection, T> work)
     {
+        var connectionText = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            ForeignKeys = foreignKeys,
+            Mode = mode,
+            Pooling = false,
+        }.ConnectionString;
         try
         {
             using var connection = new SqliteConnection(connectionText);
