@@ -14,10 +14,12 @@ public sealed class ShopLedger
 
     private readonly Func<LedgerContext> _context;
     private readonly TimeProvider _clock;
+    private readonly GroupCommit _writer;
 
     internal ShopLedger(Func<LedgerContext> context, TimeProvider clock, string? id = null)
     {
         (_context, _clock) = (context, clock);
+        _writer = new(AcceptTogether);
         Id = id ?? Do(ledger => IdentityOf(ledger).Id);
     }
 
@@ -25,14 +27,10 @@ public sealed class ShopLedger
     public string Id { get; }
 
     /// <summary>Takes a batch in. When this returns everything in it is on disk, taken in or set aside; when it throws, nothing is.</summary>
-    public Receipt Accept(Batch batch) =>
-        Do(ledger =>
-        {
-            using var transaction = ledger.Database.BeginTransaction();
-            var receipt = Accept(ledger, batch);
-            transaction.Commit();
-            return receipt;
-        });
+    public Receipt Accept(Batch batch) => AcceptAsync(batch).GetAwaiter().GetResult();
+
+    /// <summary>The same for many at a time: those that wait go to the disk together.</summary>
+    public Task<Receipt> AcceptAsync(Batch batch) => _writer.Take(batch);
 
     /// <summary>What came in after an order, at most <see cref="PageSize"/> entries.</summary>
     public LedgerPage After(long order) =>
@@ -101,6 +99,15 @@ public sealed class ShopLedger
     /// <summary>Everything that is set aside, oldest first.</summary>
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
+
+    private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Batch> batches) =>
+        Do(ledger =>
+        {
+            using var transaction = ledger.Database.BeginTransaction();
+            Receipt[] receipts = [.. batches.Select(batch => Accept(ledger, batch))];
+            transaction.Commit();
+            return receipts;
+        });
 
     internal Receipt Accept(LedgerContext ledger, Batch batch)
     {

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text;
+using Witnessmark.Backups;
 using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Day;
+using Witnessmark.Doctor;
 using Witnessmark.Estimates;
 using Witnessmark.Judge;
 using Witnessmark.Keys;
@@ -22,10 +24,12 @@ if (Ask.WithOptions(args))
     return Ask.Run(args[1], args[2..]);
 var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle workshop technician.")
 {
+    BackupCommand.Create(),
     BookCommand.Create(),
     CalcCommand.Create(),
     CampaignsCommand.Create(),
     DayCommand.Create(),
+    DoctorCommand.Create(),
     EstimateCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),
@@ -34,6 +38,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     MachinesCommand.Create(),
     PlanCommand.Create(),
     RecordCommand.Create(),
+    RestoreCommand.Create(),
     ServeCommand.Create(),
     SheetsCommand.Create(),
     StockCommand.Create(),

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
@@ -33,14 +34,23 @@ public static class SqliteLedger
 
     /// <summary>Walks the ledger in a data folder without changing it.</summary>
     /// <exception cref="LedgerUnavailable">There is none, or it cannot be read.</exception>
-    public static LedgerFinding Check(string folder)
+    public static LedgerFinding Check(string folder) => Read(folder, LedgerCheck.Of);
+
+    /// <summary>When the newest entry came in by the clock of this computer as it was then; null in an empty ledger.</summary>
+    /// <exception cref="LedgerUnavailable">There is none, or it cannot be read.</exception>
+    public static DateTimeOffset? LastReceived(string folder) =>
+        Read(folder, ledger => ledger.Entries.Max(e => e.Received)) is { } text
+            ? DateTimeOffset.Parse(text, CultureInfo.InvariantCulture)
+            : null;
+
+    private static T Read<T>(string folder, Func<LedgerContext, T> read)
     {
         if (!File.Exists(PathIn(folder)))
             throw new LedgerUnavailable($"There is no ledger {PathIn(folder)}.");
         try
         {
             using var context = new SqliteLedgerContext(Options(folder, SqliteOpenMode.ReadOnly, 30));
-            return LedgerCheck.Of(context);
+            return read(context);
         }
         catch (DbException broken)
         {
@@ -64,6 +74,7 @@ public static class SqliteLedger
             DataSource = PathIn(folder),
             Mode = mode,
             DefaultTimeout = waitSeconds,
+            Pooling = mode is SqliteOpenMode.ReadWriteCreate, // only a server comes back again and again
         };
         return new DbContextOptionsBuilder<SqliteLedgerContext>()
             .UseSqlite(connection.ConnectionString)

@@ -33,7 +33,7 @@ public static class EntriesEndpoint
         {
             using var json = await JsonDocument.ParseAsync(request.Body, cancellationToken: gone);
             var (batch, why) = BatchJson.Read(json.RootElement);
-            return batch is null ? why! : Results.Json(ledger.Accept(batch));
+            return batch is null ? why! : Results.Json(await ledger.AcceptAsync(batch));
         }
         catch (JsonException reason)
         {

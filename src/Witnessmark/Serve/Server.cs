@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
+using Witnessmark.Doctor;
 
 namespace Witnessmark.Serve;
 
@@ -14,6 +15,9 @@ public static class Server
         try
         {
             Directory.CreateDirectory(data.Path);
+            if (DataPlace.Refusal(data.Path) is { } refusal)
+                return CannotStart(refusal);
+            using var held = ServedFolder.Hold(data.Path);
             if (demo)
                 DemoShop.Fill(data, AppContext.BaseDirectory);
             if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
@@ -30,6 +34,8 @@ public static class Server
             using var app = Build(shop, data, urls);
             app.Start();
             Console.WriteLine($"Data folder: {data.Path}");
+            if (Examination.OfRoom(DataPlace.DriveOf(data.Path).AvailableFreeSpace) is { Good: false } full)
+                Console.WriteLine(full.Says);
             Console.WriteLine($"Open {string.Join(" or ", app.Urls)} in a browser. Ctrl+C stops.");
             app.WaitForShutdown();
             return ExitCode.Ok;

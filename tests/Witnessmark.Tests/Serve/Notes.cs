@@ -9,13 +9,17 @@ internal static class Notes
     {
         var chain = new List<Entry>();
         for (var seq = 1; seq <= count; seq++)
-            chain.Add(Entries.Sealed(Draft(seq), "bench", 1, seq, chain.LastOrDefault()?.Hash));
+            chain.Add(Next("bench", seq, chain.LastOrDefault()?.Hash));
         return chain;
     }
 
-    private static EntryDraft Draft(int seq) =>
+    /// <summary>The next entry of a device.</summary>
+    public static Entry Next(string device, int seq, string? previous) =>
+        Entries.Sealed(Draft(device, seq), device, 1, seq, previous);
+
+    private static EntryDraft Draft(string device, int seq) =>
         new(
-            $"bench-{seq}",
+            $"{device}-{seq}",
             "harrow-lane",
             "412",
             EntryKind.Note,

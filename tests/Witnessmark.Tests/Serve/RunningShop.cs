@@ -50,14 +50,16 @@ internal sealed partial class RunningShop : IDisposable
         _process.WaitForExit();
     }
 
-    public async Task<HttpResponseMessage> Post(params IEnumerable<Entry> entries) =>
+    public Task<HttpResponseMessage> Post(params IEnumerable<Entry> entries) => PostAs("bench", entries);
+
+    public async Task<HttpResponseMessage> PostAs(string device, IEnumerable<Entry> entries) =>
         await Client.PostAsync(
             "/api/entries",
             JsonContent.Create(
                 new
                 {
                     protocol = 1,
-                    device = "bench",
+                    device,
                     epoch = 1,
                     entries = entries.Select(EntryJson.Write),
                 }
