@@ -12,6 +12,9 @@ public static class Screens
         ("timers-running", TimersRunning),
         ("timers", hand => hand.Open("timers")),
         ("device", hand => hand.Open("device")),
+        ("settings", hand => hand.Open("settings")),
+        ("search", hand => Searched(hand, "")),
+        ("search-found", hand => Searched(hand, "chain")),
         ("machines", hand => hand.Open("machines")),
         ("machine", hand => hand.Open("machines/fell-640-0412")),
         ("figures", hand => hand.Open("figures")),
@@ -94,6 +97,13 @@ public static class Screens
         await hand.Open("day");
         await hand.Sees("Planned at");
         await hand.Page.Locator(".choices .choice").Nth(1).ClickAsync();
+    }
+
+    private static async Task Searched(BenchHand hand, string typed)
+    {
+        await hand.Open("machines");
+        await hand.Page.Keyboard.PressAsync("Control+k");
+        await hand.Page.Locator("#search-words").FillAsync(typed);
     }
 
     private static async Task TimersRunning(BenchHand hand)
