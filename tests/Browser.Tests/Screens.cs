@@ -67,7 +67,23 @@ public static class Screens
         ("plan-add", PlanAdd),
         ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
+        // from here on in the largest text, the strongest contrast and for the other hand
+        ("settings-stronger", Stronger),
+        ("search-stronger", hand => Searched(hand, "slack")),
+        ("today-stronger", hand => hand.Open("")),
+        ("device-stronger", hand => hand.Open("device")),
+        ("job-stronger", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
+        ("chain-stronger", hand => hand.Point("chain-slack")),
+        ("throttle-stronger", hand => hand.Point("throttle-free-play")),
+        ("coolant-stronger", hand => hand.Point("coolant-level")),
     ];
+
+    private static async Task Stronger(BenchHand hand)
+    {
+        await hand.Open("settings");
+        foreach (var choice in (string[])["#tool-hand", "#text-size", "#contrast"])
+            await hand.Page.Locator($"{choice} .choice").Last.ClickAsync();
+    }
 
     private static async Task DayPlanned(BenchHand hand)
     {
