@@ -2,6 +2,8 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Witnessmark.Client;
 using Witnessmark.Client.Device;
+using Witnessmark.Client.Searching;
+using Witnessmark.Client.Settings;
 using Witnessmark.Client.Today;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
@@ -15,6 +17,10 @@ builder.Services.AddSingleton<DevicePhotographs>();
 builder.Services.AddSingleton<Shop>();
 builder.Services.AddSingleton<Exchange>();
 builder.Services.AddSingleton<Timers>();
+builder.Services.AddSingleton<SettingsAtHand>();
+builder.Services.AddSingleton<Voice>();
+builder.Services.AddSingleton<ScreenAwake>();
+builder.Services.AddSingleton<SearchCall>();
 builder.Services.AddSingleton<DayBoard>();
 builder.Services.AddSingleton<AtHand>();
 

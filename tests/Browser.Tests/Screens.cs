@@ -12,6 +12,9 @@ public static class Screens
         ("timers-running", TimersRunning),
         ("timers", hand => hand.Open("timers")),
         ("device", hand => hand.Open("device")),
+        ("settings", hand => hand.Open("settings")),
+        ("search", hand => Searched(hand, "")),
+        ("search-found", hand => Searched(hand, "chain")),
         ("machines", hand => hand.Open("machines")),
         ("machine", hand => hand.Open("machines/fell-640-0412")),
         ("figures", hand => hand.Open("figures")),
@@ -64,7 +67,23 @@ public static class Screens
         ("plan-add", PlanAdd),
         ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
+        // from here on in the largest text, the strongest contrast and for the other hand
+        ("settings-stronger", Stronger),
+        ("search-stronger", hand => Searched(hand, "slack")),
+        ("today-stronger", hand => hand.Open("")),
+        ("device-stronger", hand => hand.Open("device")),
+        ("job-stronger", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
+        ("chain-stronger", hand => hand.Point("chain-slack")),
+        ("throttle-stronger", hand => hand.Point("throttle-free-play")),
+        ("coolant-stronger", hand => hand.Point("coolant-level")),
     ];
+
+    private static async Task Stronger(BenchHand hand)
+    {
+        await hand.Open("settings");
+        foreach (var choice in (string[])["#tool-hand", "#text-size", "#contrast"])
+            await hand.Page.Locator($"{choice} .choice").Last.ClickAsync();
+    }
 
     private static async Task DayPlanned(BenchHand hand)
     {
@@ -94,6 +113,13 @@ public static class Screens
         await hand.Open("day");
         await hand.Sees("Planned at");
         await hand.Page.Locator(".choices .choice").Nth(1).ClickAsync();
+    }
+
+    private static async Task Searched(BenchHand hand, string typed)
+    {
+        await hand.Open("machines");
+        await hand.Page.Keyboard.PressAsync("Control+k");
+        await hand.Page.Locator("#search-words").FillAsync(typed);
     }
 
     private static async Task TimersRunning(BenchHand hand)

@@ -7,6 +7,7 @@ using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
 using Witnessmark.Client.Planning;
+using Witnessmark.Client.Settings;
 
 namespace Witnessmark.Client.Device;
 
@@ -16,6 +17,7 @@ internal sealed class AtHand(
     Exchange exchange,
     DevicePhotographs photographs,
     Timers timers,
+    SettingsAtHand settings,
     TimeProvider clock
 )
 {
@@ -49,6 +51,9 @@ internal sealed class AtHand(
 
     public Timers Timers => timers;
 
+    /// <summary>How whoever works here wants it.</summary>
+    public SettingsAtHand Settings => settings;
+
     /// <summary>Who works with this device, if the shop still knows the name.</summary>
     public string? Person =>
         ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
@@ -61,6 +66,8 @@ internal sealed class AtHand(
         exchange.Changed += () => Changed?.Invoke();
         Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
+        settings.Changed += () => Changed?.Invoke();
+        await settings.Open();
         await timers.Open();
         exchange.Start();
     }

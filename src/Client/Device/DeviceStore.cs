@@ -86,6 +86,12 @@ internal sealed class DeviceStore(IJSRuntime js)
     /// <summary>Keeps a timer, or forgets it when <paramref name="text"/> is null.</summary>
     public async Task SaveTimer(string id, string? text) => await Module.InvokeVoidAsync("saveTimer", id, text);
 
+    /// <summary>What is kept of a person's settings; null when that person chose nothing yet.</summary>
+    public async Task<string?> Settings(string person) => await Module.InvokeAsync<string?>("settings", person);
+
+    public async Task SaveSettings(string person, string text) =>
+        await Module.InvokeVoidAsync("saveSettings", person, text);
+
     /// <summary>Whether the page was out of sight since this was asked last.</summary>
     public bool Dark() => Module.Invoke<bool>("dark");
 

@@ -24,6 +24,7 @@ internal static class DeviceWords
     public const string NotMetWhy =
         "It needs the shop once, for its people, machines and figures. After that it works without.";
 
+    public const string ToSettings = "Settings: hand, text, contrast, light or dark, voice, screen";
     public const string Sound = "Sound when a timer is over";
     public const string On = "On";
     public const string Off = "Off";

@@ -152,6 +152,19 @@ export async function saveTimer(id, text) {
   tell({ ids: [] });
 }
 
+// Settings: one key for each person who works here.
+export async function settings(person) {
+  return (await asked(database.transaction("facts").objectStore("facts").get(`settings ${person}`))) ?? null;
+}
+
+export async function saveSettings(person, text) {
+  const transaction = database.transaction("facts", "readwrite", strict);
+  const finished = done(transaction);
+  transaction.objectStore("facts").put(text, `settings ${person}`);
+  await finished;
+  tell({ ids: [] });
+}
+
 let wasDark = false;
 document.addEventListener("visibilitychange", () => (wasDark = true));
 
@@ -203,6 +216,7 @@ export function saveDraft(key, text) {
 let typist;
 addEventListener("keydown", (e) => {
   if (!typist || e.ctrlKey || e.altKey || e.metaKey) return;
+  if (document.querySelector("dialog[open]")) return; // what is typed there is not meant for what lies below it
   if (e.target.closest?.("input, textarea, select")) return;
   if (/^[0-9A-Za-z.,-]$/.test(e.key) || e.key === "Backspace" || e.key === "Enter") {
     if (e.key === "Enter" && e.target.closest?.("a, summary, button:not([data-no-enter])")) return;

@@ -1,0 +1,56 @@
+using Microsoft.JSInterop;
+using Witnessmark.Client.Device;
+
+namespace Witnessmark.Client.Settings;
+
+/// <summary>The settings of whoever works with this device now, kept in its store and drawn at once.</summary>
+internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, IJSRuntime js)
+{
+    private int chosen;
+
+    /// <summary>Somebody chose otherwise, or somebody else works here now.</summary>
+    public event Action? Changed;
+
+    public PersonSettings Now { get; private set; } = new();
+
+    public async Task Open()
+    {
+        await Read();
+        ledger.Changed += () => _ = Read(); // another person, or another tab of this one
+    }
+
+    public async Task Choose(PersonSettings wanted)
+    {
+        chosen++;
+        Draw(wanted);
+        if (ledger.Facts.Person is { } person)
+            await store.SaveSettings(person, wanted.Write());
+    }
+
+    private async Task Read()
+    {
+        var (before, person) = (chosen, ledger.Facts.Person);
+        var kept = PersonSettings.Read(person is null ? null : await store.Settings(person));
+        // what was chosen while the store was read is newer than what it held
+        if (before == chosen && person == ledger.Facts.Person)
+            Draw(kept);
+    }
+
+    private void Draw(PersonSettings settings)
+    {
+        var same = settings == Now;
+        Now = settings;
+        ((IJSInProcessRuntime)js).InvokeVoid(
+            "look.put",
+            Name(settings.Scheme),
+            Name(settings.Contrast),
+            Name(settings.Text),
+            Name(settings.Hand)
+        );
+        if (!same)
+            Changed?.Invoke();
+    }
+
+    private static string Name<T>(T choice)
+        where T : struct, Enum => choice.ToString().ToLowerInvariant();
+}
