@@ -57,6 +57,20 @@ public static class PastVisits
         return Batches(entries);
     }
 
+    /// <summary>A visit of the demo's machine of which everything is done and nobody has signed.</summary>
+    public static IEnumerable<string> Unsigned()
+    {
+        List<Entry> entries = [];
+        var write = new Writing(entries, "d-unsigned", "u1", new(2026, 5, 4));
+        write.Add(
+            EntryKind.Arrival,
+            EntryBody.Arrival(Fell.Id, "fell-640", 4, "handover", [new("distance", "each visit")], known: Fell)
+        );
+        write.Add(EntryKind.Reading, EntryBody.Reading("distance", ["11900 km"], null, "odometer"));
+        write.Add(EntryKind.Mark, EntryBody.Mark("distance"));
+        return Batches(entries);
+    }
+
     private static Machine Fell { get; } =
         new("fell-640-0412", "Fell 640", "GZ0FE64C8RH000412", 2024, "fell-640", null, null, null, "Tarnmoor");
 

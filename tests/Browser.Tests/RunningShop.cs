@@ -20,11 +20,16 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     /// <summary>Starts one.</summary>
     /// <param name="published">The program.</param>
     /// <param name="without">Key of a figure that the shop's sheet does not have, or null.</param>
-    public static async Task<RunningShop> Start(Published published, string? without = null)
+    /// <param name="setting">A line more in its <c>[workshop]</c>, or null.</param>
+    public static async Task<RunningShop> Start(Published published, string? without = null, string? setting = null)
     {
         var shop = new RunningShop(published.Folder);
+        if ((without ?? setting) is not null)
+            shop.Fill();
         if (without is not null)
-            shop.FillWithout(without);
+            shop.Change("sheets/fell-640.toml", $"[figures.\"{without}\"]", "[figures.\"own.number\"]");
+        if (setting is not null)
+            shop.Change("shop.toml", "[workshop]", $"[workshop]\n{setting}");
         await shop.Start();
         return shop;
     }
@@ -134,15 +139,19 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         Directory.Delete(data, recursive: true);
     }
 
-    private void FillWithout(string figure)
+    private void Fill()
     {
         Copy("book", "book");
         Copy(Path.Combine("demo", "sheets"), "sheets");
         File.Copy(Path.Combine(program, "demo", "shop.toml"), Path.Combine(data, "shop.toml"));
-        var sheet = Path.Combine(data, "sheets", "fell-640.toml");
-        var text = File.ReadAllText(sheet);
-        Assert.Contains($"[figures.\"{figure}\"]", text);
-        File.WriteAllText(sheet, text.Replace($"[figures.\"{figure}\"]", "[figures.\"own.number\"]"));
+    }
+
+    private void Change(string name, string old, string with)
+    {
+        var path = Path.Combine(data, name);
+        var text = File.ReadAllText(path);
+        Assert.Contains(old, text);
+        File.WriteAllText(path, text.Replace(old, with));
     }
 
     private void Copy(string from, string to)

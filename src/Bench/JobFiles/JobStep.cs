@@ -44,7 +44,7 @@ internal sealed class JobStep
     )
     {
         if (table.TextOrNothing("release") is { } name)
-            drafts.Add(EntryKind.Release, EntryBody.Release(name));
+            drafts.Add(EntryKind.Release, EntryBody.Release(name, bench.Workshop.ReleaseByTwo));
         else if (table.TextOrNothing("campaign") is { } left && table.Has("leave"))
             drafts.Add(EntryKind.CampaignLeft, EntryBody.CampaignLeft(left, table.Text("leave")));
         else if (table.TextOrNothing("campaign") is { } number)

@@ -66,7 +66,7 @@ public sealed record PlannedFact(Entry Entry, string Why) : Fact(Entry);
 public sealed record DroppedFact(Entry Entry, string Why, string? Lead) : Fact(Entry);
 
 /// <summary>The job was signed.</summary>
-public sealed record ReleaseFact(Entry Entry, string Name) : Fact(Entry);
+public sealed record ReleaseFact(Entry Entry, string Name, bool OfTwo) : Fact(Entry);
 
 /// <summary>Reads the bodies of entries.</summary>
 public static class Facts
@@ -138,7 +138,7 @@ public static class Facts
             EntryKind.Estimate => FindingFacts.Estimate(entry, body),
             EntryKind.Decision => FindingFacts.Decision(entry, body),
             EntryKind.PutRight => FindingFacts.PutRight(entry, body),
-            EntryKind.Release => new ReleaseFact(entry, body.Text("name")),
+            EntryKind.Release => new ReleaseFact(entry, body.Text("name"), body.Has("ofTwo") && body.Truth("ofTwo")),
             EntryKind.Promise => new PromiseFact(entry, body.Moment("at")),
             EntryKind.Parts => new PartsFact(entry, body.Moment("arrive"), body.TextOrNone("what")),
             EntryKind.Placed => new PlacedFact(entry, body.Text("technician"), body.Moment("start")),

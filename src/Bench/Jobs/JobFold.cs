@@ -51,7 +51,7 @@ public static class JobFold
         var proven = opening.Vouching
             ? holds
             : [.. found, .. Holds.BeforeVouching(points, opening.UnknownPoints, doNotRide)];
-        var release = ReleaseFold.Of(facts, live, proven);
+        var (release, signedFirst) = ReleaseFold.Of(facts, live, proven);
         var notes = live.OfType<NoteFact>().Where(n => n.Point.Length == 0).Select(n => new Note(n.Entry, n.Text));
         return new(
             job,
@@ -64,6 +64,7 @@ public static class JobFold
             ordered
         )
         {
+            SignedFirst = signedFirst,
             Day = JobDay.Of(live),
             CampaignsDone = campaigns.Settled,
             CampaignsLeft = campaigns.Left,

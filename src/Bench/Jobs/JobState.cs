@@ -55,6 +55,9 @@ public sealed record JobState(
 
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
+
+    /// <summary>Who signed, while the signature of a second person is missing; null else.</summary>
+    public string? SignedFirst { get; init; }
 }
 
 /// <summary>How the job began. Its campaigns are null when they were not looked up.</summary>
@@ -195,4 +198,11 @@ public sealed record Hold(string? Point, Stripe Stripe, string Words)
 public sealed record Note(Entry Entry, string Text);
 
 /// <summary>A release that stands.</summary>
-public sealed record Release(Entry Entry, string Name);
+/// <param name="Entry">The last signature.</param>
+/// <param name="Name">Who signed first.</param>
+/// <param name="Second">Who signed after them; null where one signature is enough.</param>
+public sealed record Release(Entry Entry, string Name, string? Second = null)
+{
+    /// <summary>All who signed, in words.</summary>
+    public string Names => Second is null ? Name : $"{Name} and {Second}";
+}

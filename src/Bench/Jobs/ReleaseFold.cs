@@ -10,19 +10,33 @@ namespace Witnessmark.Bench.Jobs;
 /// </summary>
 internal static class ReleaseFold
 {
-    public static Release? Of(IReadOnlyList<Fact> facts, IReadOnlyList<Fact> live, IReadOnlyList<Hold> holds)
+    /// <summary>The release that stands, or the first of two signatures while the second is missing.</summary>
+    public static (Release? Stands, string? First) Of(
+        IReadOnlyList<Fact> facts,
+        IReadOnlyList<Fact> live,
+        IReadOnlyList<Hold> holds
+    )
     {
         if (holds.Count > 0)
-            return null;
+            return (null, null);
         var bearing = facts
             .Where(f =>
                 f is not NoteFact and not PhotographFact and not EstimateFact and not ReleaseFact and not DayFact
                 && !IsAboutRelease(f, facts)
             )
             .ToList();
-        var signed = live.OfType<ReleaseFact>().LastOrDefault(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)));
-        return signed is null ? null : new(signed.Entry, signed.Name);
+        return Of([.. live.OfType<ReleaseFact>().Where(r => bearing.All(f => CausalOrder.Saw(r.Entry, f.Entry)))]);
     }
+
+    private static (Release? Stands, string? First) Of(List<ReleaseFact> signed) =>
+        signed.LastOrDefault() is not { } last ? (null, null)
+        : !last.OfTwo ? (new(last.Entry, last.Name), null)
+        : signed.FirstOrDefault(s => !IsSame(s.Name, last.Name)) is { } first
+            ? (new(last.Entry, first.Name, last.Name), null)
+        : (null, last.Name);
+
+    private static bool IsSame(string a, string b) =>
+        string.Equals(a.Trim(), b.Trim(), StringComparison.OrdinalIgnoreCase);
 
     // striking an earlier signature says nothing about the points
     private static bool IsAboutRelease(Fact fact, IReadOnlyList<Fact> facts) =>

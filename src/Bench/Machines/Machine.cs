@@ -97,6 +97,9 @@ public sealed record Workshop(
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
+    /// <summary>Whether a machine leaves only with the signatures of two people.</summary>
+    public bool ReleaseByTwo { get; init; }
+
     /// <summary>What its sheets are printed on, <c>A4</c> or <c>Letter</c>; A4 when the shop says nothing.</summary>
     public string Paper { get; init; } = WorkshopFile.Papers[0];
 

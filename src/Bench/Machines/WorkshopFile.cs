@@ -42,6 +42,7 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
+            ReleaseByTwo = ByTwo(head),
             Jurisdiction = Whose(head),
             Paper = OneOf(head, "paper", Papers),
             Label = OneOf(head, "label", Labels),
@@ -81,6 +82,15 @@ internal static class WorkshopFile
                 Nearest.InWords(stranger, people)
             );
         return leads;
+    }
+
+    private static bool ByTwo(TomlTable head)
+    {
+        if (head.TruthOrNothing("release-by-two") is not true)
+            return false;
+        if (head.Texts("people").Count < 2)
+            head.Wrong("release-by-two", "true", "two people at least in \"people\"");
+        return true;
     }
 
     private static Jurisdiction? Whose(TomlTable head)

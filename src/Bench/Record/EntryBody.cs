@@ -117,7 +117,15 @@ public static partial class EntryBody
         Of(("point", point), ("why", why), ("lead", lead));
 
     /// <summary>The signature that no hold is left.</summary>
-    public static JsonElement Release(string name) => Of(("name", name));
+    /// <param name="name">Who signs.</param>
+    /// <param name="ofTwo">Whether it counts only beside that of a second person, as the shop had it when it was given.</param>
+    public static JsonElement Release(string name, bool ofTwo = false) =>
+        Object(json =>
+        {
+            json.WriteString("name", name);
+            if (ofTwo)
+                json.WriteBoolean("ofTwo", true);
+        });
 
     /// <summary>Until when the machine is promised.</summary>
     public static JsonElement Promise(DateTime at) => Of(("at", ShopTime.Write(at)));

@@ -32,6 +32,8 @@ internal static class JobWords
         "With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden.";
     public const string LeavesOpen =
         "It leaves with a “do not ride” campaign open. Tell the owner before they take it, and write down how it leaves.";
+    public const string SecondWhy = "A second person looks at it themselves and signs too, here or on another device.";
+    public const string SecondHere = "Second person at this device";
     public const string YourName = "Your name";
     public const string SignAs = "Write your name as it stands on this device.";
     public const string Undo = "Take back the last entry";
@@ -54,7 +56,9 @@ internal static class JobWords
     public static string NotMarked(int count) =>
         count == 1 ? "1 point read, not marked yet" : $"{count} points read, not marked yet";
 
-    public static string ReleasedBy(Release release) => $"Released by {release.Name}";
+    public static string ReleasedBy(Release release) => $"Released by {release.Names}";
+
+    public static string SignedFirst(string name) => $"Signed by {name}";
 
     public static string TimeLeft(TimeSpan left) =>
         left.TotalHours >= 1 ? $"{(int)left.TotalHours} h {left.Minutes} min left" : $"{left.Minutes} min left";

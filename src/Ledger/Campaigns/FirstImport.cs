@@ -10,23 +10,37 @@ namespace Witnessmark.Ledger.Campaigns;
 internal static class FirstImport
 {
     private const string Beside = ".first";
+    private const string Lock = ".lock";
 
-    /// <exception cref="LedgerUnavailable">Another import was quicker, or the disk is full.</exception>
+    /// <exception cref="LedgerUnavailable">Another import runs or was quicker, or the disk is full.</exception>
     public static ImportTotals Run(
         string path,
         Func<string, KeptFile> file,
         Func<SqliteConnection, ImportTotals> import
     )
     {
+        using var alone = Alone(path);
+        if (File.Exists(path))
+            throw new LedgerUnavailable($"{path} was made by another import meanwhile. Import the list again.");
         var beside = file(path + Beside);
         beside.Prepare(CampaignSchema.Steps, journal: "DELETE"); // what a power cut left there is rolled back by this
-        var totals = beside.Do(connection =>
-        {
-            connection.Run("PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE; COMMIT"); // one at a time
-            return File.Exists(path) ? throw Overtaken(path) : import(connection);
-        });
+        var totals = beside.Do(import);
         TakeName(path);
         return totals;
+    }
+
+    /// <summary>Held until the file has its name: a second import would write on into a file that is being renamed.</summary>
+    private static FileStream Alone(string path)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            return new(path + Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (IOException held)
+        {
+            throw new LedgerUnavailable($"Another import is running in this folder: {held.Message}", held);
+        }
     }
 
     private static void TakeName(string path)
@@ -40,7 +54,4 @@ internal static class FirstImport
             throw new LedgerUnavailable($"{path}: the imported list cannot take its place: {broken.Message}", broken);
         }
     }
-
-    private static LedgerUnavailable Overtaken(string path) =>
-        new($"{path} was made by another import meanwhile. Import the list again.");
 }

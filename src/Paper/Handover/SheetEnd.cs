@@ -33,7 +33,7 @@ internal static class SheetEnd
         $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}"
         + (seal is null ? "." : $", signed with the workshop's key {seal.Key.Id}.");
 
-    private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Name : "";
+    private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Names : "";
 
     internal static Cell Signature(double x, string what, string name)
     {

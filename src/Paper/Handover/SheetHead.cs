@@ -65,16 +65,18 @@ internal static class SheetHead
             : null;
     }
 
+    private static string Unsigned(JobState state) =>
+        state.SignedFirst is { } first
+            ? $"Nothing is held any more; {first} signed the release, a second person has not yet."
+            : "Nothing is held any more; the release is not signed yet.";
+
     private static void WriteHolds(Pages pages, JobState state)
     {
         if (Released(state))
             return;
         pages.Begin("What keeps it here", 20);
         if (state.Holds.Count == 0)
-            pages.Row(
-                [Cell.Of(0, Pages.Width, ("Nothing is held any more; the release is not signed yet.", Typeface.Body))],
-                2
-            );
+            pages.Row([Cell.Of(0, Pages.Width, (Unsigned(state), Typeface.Body))], 2);
         foreach (var hold in state.Holds)
             pages.Row([Stripe(hold.Stripe, 0), Cell.Of(20, Pages.Width - 20, (hold.Words, Typeface.Body))], 3);
         pages.End();

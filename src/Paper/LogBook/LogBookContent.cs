@@ -79,7 +79,7 @@ internal static class LogBookContent
         Object(json, "workshop", () => Texts(json, ("id", bench.Workshop.Id), ("name", bench.Workshop.Name)));
         if (state.Arrival is { } arrival)
             Write(json, arrival);
-        Text(json, "released", state.Release?.Name);
+        Text(json, "released", state.Release?.Names);
         Array(json, "holds", state.Holds.Select(h => h.Words), json.WriteStringValue);
         Array(json, "points", state.Points, p => Write(json, p));
         // absent where there is none: the seals of jobs that knew no findings stay what they were

@@ -149,7 +149,7 @@ public static class RecordPage
             {
                 page.Said("h2", SheetHead.Released(state) ? "Released" : "Not released");
                 if (SheetHead.Released(state))
-                    page.Said("p", $"Released by {state.Release!.Name}.");
+                    page.Said("p", $"Released by {state.Release!.Names}.");
                 page.Raw(
                     $"<p class=\"code\">{SvgPen.Draw(SheetEnd.Code(state, bench.Workshop.Id, head, seal).Drawing!)}</p>"
                 );

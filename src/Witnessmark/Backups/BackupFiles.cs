@@ -1,12 +1,11 @@
 using Witnessmark.Ledger.Sqlite;
-using Witnessmark.Serve;
 
 namespace Witnessmark.Backups;
 
 /// <summary>The files of a data folder that are worth keeping: all but what SQLite, a running server or a write in progress keeps beside them.</summary>
 internal static class BackupFiles
 {
-    private static readonly string[] Passing = ["-wal", "-shm", "-journal", ".new", ".first"];
+    private static readonly string[] Passing = ["-wal", "-shm", "-journal", ".new", ".first", ".lock"];
 
     /// <summary>Their names with <c>/</c>, the ledger first.</summary>
     public static IReadOnlyList<string> Of(string data) =>
@@ -19,6 +18,5 @@ internal static class BackupFiles
                 .ThenBy(n => n, StringComparer.Ordinal),
         ];
 
-    private static bool IsKept(string name) =>
-        name != ServedFolder.FileName && !Passing.Any(end => name.EndsWith(end, StringComparison.Ordinal));
+    private static bool IsKept(string name) => !Passing.Any(end => name.EndsWith(end, StringComparison.Ordinal));
 }

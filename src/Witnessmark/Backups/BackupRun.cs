@@ -16,6 +16,10 @@ public static class BackupRun
     public static (string Folder, BackupRecord Record) Write(string data, string into, DateTimeOffset at)
     {
         var folder = Path.Combine(Path.GetFullPath(into), $"witnessmark-{at.UtcDateTime:yyyy-MM-dd'T'HHmmss'Z'}");
+        if (IsWithin(folder, data))
+            throw new IOException(
+                $"{into} lies in the data folder: each backup would hold all before it, and goes with the same disk. Name another folder."
+            );
         if (Directory.Exists(folder))
             throw new IOException($"{folder} is there already.");
         var half = folder + Unfinished;
@@ -33,6 +37,12 @@ public static class BackupRun
                 Directory.Delete(half, recursive: true);
         }
     }
+
+    private static bool IsWithin(string folder, string data) =>
+        folder.StartsWith(
+            Path.GetFullPath(data).TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar,
+            StringComparison.Ordinal
+        );
 
     private static BackupRecord Copy(string data, string half, DateTimeOffset at)
     {

@@ -31,26 +31,28 @@ public static class DataPlace
     public static bool IsOverTheNetwork(DriveType type, string format) =>
         type is DriveType.Network || OverTheNetwork.Contains(format, StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The file system that a folder lies on.</summary>
-    public static DriveInfo DriveOf(string folder)
+    /// <summary>The file system that a folder lies on; null where the system names none, as for a share without a letter.</summary>
+    public static DriveInfo? DriveOf(string folder)
     {
         var path = Path.GetFullPath(folder);
         return DriveInfo
             .GetDrives()
             .Where(d => IsUnder(path, d.RootDirectory.FullName))
-            .MaxBy(d => d.RootDirectory.FullName.Length)!;
+            .MaxBy(d => d.RootDirectory.FullName.Length);
     }
 
     /// <summary>What keeps a ledger from lying there, or null.</summary>
-    public static string? Refusal(string folder) =>
-        DriveOf(folder) is { } drive && IsOverTheNetwork(drive.DriveType, drive.DriveFormat)
-            ? $"{folder} lies on a file system of another computer ({drive.DriveFormat}): there a ledger can be lost. Name a folder on this computer's own disk."
-            : null;
+    public static string? Refusal(string folder)
+    {
+        var drive = DriveOf(folder);
+        return drive is not null && !IsOverTheNetwork(drive.DriveType, drive.DriveFormat)
+            ? null
+            : $"{folder} lies on a file system of another computer ({drive?.DriveFormat ?? "a share"}): there a ledger can be lost. Name a folder on this computer's own disk.";
+    }
 
     private static bool IsUnder(string path, string root) =>
-        path.StartsWith(
+        $"{path}{Path.DirectorySeparatorChar}".StartsWith(
             root.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar,
-            StringComparison.Ordinal
-        )
-        || path == root.TrimEnd(Path.DirectorySeparatorChar);
+            StringComparison.OrdinalIgnoreCase
+        );
 }

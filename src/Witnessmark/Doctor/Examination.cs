@@ -18,7 +18,7 @@ public static class Examination
     public static IReadOnlyList<Finding> Of(string data, DateTimeOffset now) =>
         [
             OfPlace(data),
-            OfRoom(DataPlace.DriveOf(data).AvailableFreeSpace),
+            .. DataPlace.DriveOf(data) is { } drive ? [OfRoom(drive.AvailableFreeSpace)] : (Finding[])[],
             OfServer(data),
             OfFiles(data),
             .. OfDatabases(data),
@@ -40,7 +40,7 @@ public static class Examination
     private static Finding OfPlace(string data) =>
         DataPlace.Refusal(data) is { } refusal
             ? new("place", false, refusal)
-            : new("place", true, $"On this computer's own disk ({DataPlace.DriveOf(data).DriveFormat}).");
+            : new("place", true, $"On this computer's own disk ({DataPlace.DriveOf(data)!.DriveFormat}).");
 
     private static Finding OfServer(string data) =>
         new("server", true, ServedFolder.IsHeld(data) ? "Being served now." : "Not served now.");

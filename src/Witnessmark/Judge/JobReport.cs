@@ -107,7 +107,7 @@ internal static class JobReport
         {
             to.WriteLine(
                 state.Release is { } release
-                    ? $"Released by {release.Name}. The machine may go."
+                    ? $"Released by {release.Names}. The machine may go."
                     : "Nothing holds it. It still wants its release."
             );
             return;

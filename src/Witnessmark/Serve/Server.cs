@@ -34,7 +34,7 @@ public static class Server
             using var app = Build(shop, data, urls);
             app.Start();
             Console.WriteLine($"Data folder: {data.Path}");
-            if (Examination.OfRoom(DataPlace.DriveOf(data.Path).AvailableFreeSpace) is { Good: false } full)
+            if (Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
                 Console.WriteLine(full.Says);
             Console.WriteLine($"Open {string.Join(" or ", app.Urls)} in a browser. Ctrl+C stops.");
             app.WaitForShutdown();

@@ -83,7 +83,8 @@ internal sealed class AtWork(string device = "tablet", Workbench? at = null)
 
     public AtWork Leaves(string point, string why) => Writes(EntryKind.Left, EntryBody.Left(point, why));
 
-    public AtWork Releases(string name) => Writes(EntryKind.Release, EntryBody.Release(name));
+    public AtWork Releases(string name, bool ofTwo = false) =>
+        Writes(EntryKind.Release, EntryBody.Release(name, ofTwo));
 
     public AtWork Strikes(string id) => Writes(EntryKind.Strike, EntryBody.Strike("mistyped"), id);
 

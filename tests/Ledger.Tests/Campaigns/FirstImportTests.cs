@@ -46,6 +46,20 @@ public class FirstImportTests
     }
 
     [Fact]
+    public void While_one_runs_a_second_one_is_refused_at_once_and_does_not_harm_it()
+    {
+        using var kept = new Kept();
+        LedgerUnavailable? said = null;
+        kept.Import(
+            Many,
+            progress: _ =>
+                said ??= Assert.Throws<LedgerUnavailable>(() => kept.Store.ImportOwn([], "own.toml", Kept.Noon))
+        );
+        Assert.Contains("Another import is running", said!.Message);
+        Assert.Single(kept.Store.Lists());
+    }
+
+    [Fact]
     public void What_a_power_cut_left_beside_is_no_matter()
     {
         using var kept = new Kept();
@@ -70,7 +84,13 @@ public class FirstImportTests
 
     private static byte[] Many => Encoding.Latin1.GetBytes(string.Join('\n', Lines(3, 9000)));
 
-    private static string[] Names(Kept kept) => [.. Directory.GetFiles(kept.Folder).Select(f => Path.GetFileName(f)!)];
+    private static string[] Names(Kept kept) =>
+        [
+            .. Directory
+                .GetFiles(kept.Folder)
+                .Select(f => Path.GetFileName(f)!)
+                .Where(name => name != $"{CampaignStore.FileName}.lock"),
+        ];
 
     private static void Cancelled(Kept kept)
     {

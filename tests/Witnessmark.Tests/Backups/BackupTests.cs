@@ -146,6 +146,18 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public void A_backup_does_not_lie_in_what_it_backs_up()
+    {
+        Shop();
+        var inside = Path.Combine(Data, "backups");
+        Assert.Contains(
+            "lies in the data folder",
+            Assert.Throws<IOException>(() => BackupRun.Write(Data, inside, Noon)).Message
+        );
+        Assert.False(Directory.Exists(inside));
+    }
+
+    [Fact]
     public void A_folder_that_is_served_is_not_restored_into()
     {
         Shop();
