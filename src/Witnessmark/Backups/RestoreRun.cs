@@ -21,10 +21,20 @@ public static class RestoreRun
             throw new IOException(
                 $"{data} is not empty (it has {first}). Nothing is overwritten: move it away first, or name another folder."
             );
-        foreach (var file in record.Files)
-            Copy(Path.Combine(backup, file.Name), Path.Combine(data, file.Name));
-        RestoredLedger.Rename(data, clock);
-        return record;
+        try
+        {
+            foreach (var file in record.Files)
+                Copy(Path.Combine(backup, file.Name), Path.Combine(data, file.Name));
+            RestoredLedger.Rename(data, clock);
+            return record;
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
+        {
+            // half a shop must not be served: its ledger would still bear the old name, and no device would send again
+            foreach (var file in record.Files.Where(f => File.Exists(Path.Combine(data, f.Name))))
+                File.Delete(Path.Combine(data, file.Name));
+            throw;
+        }
     }
 
     private static void Copy(string from, string to)

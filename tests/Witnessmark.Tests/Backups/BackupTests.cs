@@ -158,6 +158,17 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public void Where_it_cannot_be_brought_back_whole_nothing_of_it_stays()
+    {
+        Shop();
+        var (backup, _) = BackupRun.Write(Data, Kept, Noon);
+        var again = Path.Combine(folder.Path, "again");
+        Directory.CreateDirectory(Path.Combine(again, "shop.toml")); // a folder stands where the file has to go
+        Assert.ThrowsAny<Exception>(() => RestoreRun.Run(backup, again, TimeProvider.System));
+        Assert.False(File.Exists(Path.Combine(again, "ledger.db")));
+    }
+
+    [Fact]
     public void A_folder_that_is_served_is_not_restored_into()
     {
         Shop();
