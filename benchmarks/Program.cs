@@ -45,11 +45,17 @@ switch (args)
     case ["verify"]:
         VerifyTimes.Print();
         return 0;
+    case ["append"]:
+        await LoadTimes.PrintAppend(500);
+        return 0;
+    case ["load", var seconds] when int.TryParse(seconds, out var time):
+        await LoadTimes.Print(time);
+        return 0;
     case ["fuzz", var seconds, .. var more] when double.TryParse(seconds, out var time):
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|oracles COUNT|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|append|load SECONDS|oracles COUNT|fuzz SECONDS [SEED]"
         );
         return 2;
 }

@@ -12,6 +12,16 @@ internal sealed class PublishedProgram : IAsyncDisposable
 
     public static string Address => $"http://localhost:{Port}/";
 
+    /// <summary>What the server holds in memory now.</summary>
+    public double Megabytes
+    {
+        get
+        {
+            server!.Refresh();
+            return server.WorkingSet64 / 1e6;
+        }
+    }
+
     /// <summary>
     /// Publishes, or takes the folder in <c>WITNESSMARK_PUBLISHED</c>, starts, and waits until it answers. To be started at the root of the
     /// repository.

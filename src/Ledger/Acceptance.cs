@@ -9,20 +9,31 @@ namespace Witnessmark.Ledger;
 /// conflict). An entry is taken in when all numbers before it are held and it is bound to something held at the number
 /// before: so one bad entry never blocks those after it. What it says about the job is never a reason.</para>
 /// </remarks>
-internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now)
+internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now) : IDisposable
 {
+    private readonly StraightAppend straight = new(ledger, now);
     private readonly HashSet<string> _asideInThisBatch = new(StringComparer.Ordinal);
 
     /// <summary>Takes one thing in or sets it aside, then whatever waited for it.</summary>
     public void Take(Arrived arrived)
     {
+        if (straight.Take(arrived))
+            return;
+        straight.Settle();
         if (Place(arrived))
             TakeWhatWaitedFor(arrived.Device, arrived.Epoch);
         ledger.ChangeTracker.Clear();
     }
 
+    /// <summary>To be called when all of a batch was taken, and before anything is asked of it.</summary>
+    public void Settle() => straight.Settle();
+
+    public void Dispose() => straight.Dispose();
+
     /// <summary>The highest number up to which every number is held.</summary>
-    public int UpTo(string device, int epoch)
+    public int UpTo(string device, int epoch) => straight.UpTo(device, epoch) ?? HeldUpTo(device, epoch);
+
+    private int HeldUpTo(string device, int epoch)
     {
         var upTo = ledger.Entries.Where(e => e.Device == device && e.Epoch == epoch).Max(e => (int?)e.Seq) ?? 0;
         while (ForGood(device, epoch, upTo + 1).Any())
@@ -32,6 +43,9 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now)
 
     /// <summary>What is set aside of a chain and of this batch, unless its like has been taken in since.</summary>
     public IReadOnlyList<Aside> SetAsideOf(string device, int epoch) =>
+        _asideInThisBatch.Count == 0 && straight.UpTo(device, epoch) is not null ? [] : AllSetAsideOf(device, epoch);
+
+    private IReadOnlyList<Aside> AllSetAsideOf(string device, int epoch) =>
         [
             .. ledger
                 .Aside.Where(a => (a.Device == device && a.Epoch == epoch) || _asideInThisBatch.Contains(a.TextHash))
@@ -56,7 +70,7 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now)
                 );
         if (KeptAt(entry.Device, entry.Epoch, entry.Seq).FirstOrDefault() is { } held)
             return Put(arrived, AsideReason.Conflict, $"Its number {entry.Seq} is held by another entry, {held.Id}.");
-        var upTo = UpTo(entry.Device, entry.Epoch);
+        var upTo = HeldUpTo(entry.Device, entry.Epoch);
         if (entry.Seq > upTo + 1)
             return Put(arrived, AsideReason.Waiting, $"It waits for number {upTo + 1} of {entry.Chain}.");
         if (!IsBound(entry))
@@ -78,7 +92,7 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now)
 
     private SetAside? NextWaiting(string device, int epoch)
     {
-        var next = UpTo(device, epoch) + 1;
+        var next = HeldUpTo(device, epoch) + 1;
         return ledger
             .Aside.AsNoTracking()
             .Where(a => a.Device == device && a.Epoch == epoch && a.Reason == AsideReason.Waiting && a.Seq <= next)

@@ -1,4 +1,7 @@
+using System.Runtime.InteropServices;
+using System.Text;
 using System.Text.Json;
+using System.Text.Unicode;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Ledger;
@@ -51,7 +54,7 @@ internal sealed record Arrived(
         var right = EntryHash.Of(entry);
         var damage = right == entry.Hash ? null : $"Its content has the hash {right}, not {entry.Hash} as it says.";
         return new(
-            json.GetRawText(),
+            RawText(json),
             damage is null ? entry : null,
             damage,
             entry.Id,
@@ -64,7 +67,7 @@ internal sealed record Arrived(
 
     private static Arrived Damaged(JsonElement json, string damage, string device, int epoch) =>
         new(
-            json.GetRawText(),
+            RawText(json),
             null,
             damage,
             TextOf(json, "id"),
@@ -73,6 +76,15 @@ internal sealed record Arrived(
             Count(json, "seq"),
             TextOf(json, "hash")
         );
+
+    /// <summary>As it came; what is not UTF-8, and so no text, as its bytes.</summary>
+    private static string RawText(JsonElement json)
+    {
+        var bytes = JsonMarshal.GetRawUtf8Value(json);
+        return Utf8.IsValid(bytes)
+            ? Encoding.UTF8.GetString(bytes)
+            : $"bytes in base64: {Convert.ToBase64String(bytes)}";
+    }
 
     private static string? TextOf(JsonElement json, string name)
     {

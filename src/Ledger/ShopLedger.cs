@@ -26,6 +26,15 @@ public sealed class ShopLedger
     /// <summary>Which ledger this is; another file is another ledger.</summary>
     public string Id { get; }
 
+    /// <summary>Beats each time that a batch is on disk.</summary>
+    public Pulse CameIn { get; } = new();
+
+    /// <summary>The last order that there is; 0 in an empty ledger.</summary>
+    public long Head() => Do(ledger => ledger.Entries.Max(e => (long?)e.Order) ?? 0);
+
+    /// <summary>Whether an entry of this id was taken in.</summary>
+    public bool Has(string id) => Do(ledger => ledger.Entries.Any(e => e.Id == id));
+
     /// <summary>Takes a batch in. When this returns everything in it is on disk, taken in or set aside; when it throws, nothing is.</summary>
     public Receipt Accept(Batch batch) => AcceptAsync(batch).GetAwaiter().GetResult();
 
@@ -100,20 +109,25 @@ public sealed class ShopLedger
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
 
-    private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Batch> batches) =>
-        Do(ledger =>
+    private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Batch> batches)
+    {
+        var receipts = Do(ledger =>
         {
             using var transaction = ledger.Database.BeginTransaction();
             Receipt[] receipts = [.. batches.Select(batch => Accept(ledger, batch))];
             transaction.Commit();
             return receipts;
         });
+        CameIn.Beat();
+        return receipts;
+    }
 
     internal Receipt Accept(LedgerContext ledger, Batch batch)
     {
-        var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
+        using var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
         foreach (var json in batch.Entries)
             acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch));
+        acceptance.Settle();
         return new(Id, acceptance.UpTo(batch.Device, batch.Epoch), acceptance.SetAsideOf(batch.Device, batch.Epoch));
     }
 

@@ -6,6 +6,7 @@ using Witnessmark.Calc;
 using Witnessmark.Campaigns;
 using Witnessmark.Day;
 using Witnessmark.Doctor;
+using Witnessmark.Doors;
 using Witnessmark.Estimates;
 using Witnessmark.Judge;
 using Witnessmark.Keys;
@@ -30,6 +31,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     CampaignsCommand.Create(),
     DayCommand.Create(),
     DoctorCommand.Create(),
+    DoorCommand.Create(),
     EstimateCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),

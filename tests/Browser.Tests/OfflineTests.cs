@@ -61,4 +61,22 @@ public sealed class OfflineTests(Published published, Chromium chromium)
         await there.SeesVerdict("Outside by 18 mm");
         await there.SeesSaved(0, 0);
     }
+
+    [Fact]
+    public async Task What_one_device_reads_another_shows_at_once()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var first = await chromium.Device();
+        await using var second = await chromium.Device();
+        var reads = await first.Open(shop);
+        var looks = await second.Open(shop);
+        await looks.Point("chain-slack");
+        await reads.Point("chain-slack");
+        await reads.Read("75", "25");
+        await reads.SeesSaved(1, 1);
+        // it asks by itself every 20 s; told, it knows at once
+        await Microsoft.Playwright.Assertions
+            .Expect(looks.Verdict.Locator("strong"))
+            .ToHaveTextAsync("Outside by 18 mm", new() { Timeout = 8_000 });
+    }
 }

@@ -89,6 +89,20 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         ];
     }
 
+    /// <summary>How <c>witnessmark verify</c> ends over its ledger: 0 when every chain is intact.</summary>
+    public async Task<int> Verify()
+    {
+        using var verify = Process.Start(
+            new ProcessStartInfo("dotnet")
+            {
+                ArgumentList = { Path.Combine(program, "witnessmark.dll"), "verify", "--data", data },
+                RedirectStandardOutput = true,
+            }
+        )!;
+        await verify.WaitForExitAsync();
+        return verify.ExitCode;
+    }
+
     /// <summary>Takes a list of machines into the shop's register.</summary>
     public async Task Import(byte[] list)
     {

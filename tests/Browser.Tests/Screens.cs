@@ -67,6 +67,14 @@ public static class Screens
         ("plan-add", PlanAdd),
         ("arrival-plan", ArrivalPlan),
         ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
+        ("door-close", hand => hand.Open("door/close")),
+        ("door", DoorTests.Closes),
+        ("door-code", hand => hand.Tap("Let another device in")),
+        ("door-device", hand => hand.Open("device")),
+        ("door-who", DoorWho),
+        ("door-start", hand => Chosen(hand, "Bram Okello")),
+        ("door-passphrase", DoorPassphrase),
+        ("door-in", DoorIn),
         // from here on in the largest text, the strongest contrast and for the other hand
         ("settings-stronger", Stronger),
         ("search-stronger", hand => Searched(hand, "slack")),
@@ -77,6 +85,31 @@ public static class Screens
         ("throttle-stronger", hand => hand.Point("throttle-free-play")),
         ("coolant-stronger", hand => hand.Point("coolant-level")),
     ];
+
+    private static async Task DoorWho(BenchHand hand)
+    {
+        await hand.Page.Locator("#sign-out").ClickAsync();
+        await hand.Sees("Who are you?");
+    }
+
+    private static async Task Chosen(BenchHand hand, string person)
+    {
+        await hand.Tap(person);
+        await hand.Page.Locator("#secret").WaitForAsync();
+    }
+
+    private static async Task DoorPassphrase(BenchHand hand)
+    {
+        await hand.Tap("Somebody else");
+        await Chosen(hand, BenchHand.Person);
+    }
+
+    private static async Task DoorIn(BenchHand hand)
+    {
+        await hand.Page.Locator("#secret").FillAsync(DoorTests.Passphrase);
+        await hand.Page.Locator("#send").ClickAsync();
+        await hand.Page.Locator("#sign-out").WaitForAsync();
+    }
 
     private static async Task Stronger(BenchHand hand)
     {

@@ -36,6 +36,20 @@ public sealed class AcceptTests : IDisposable
     }
 
     [Fact]
+    public void Bytes_that_are_no_text_are_set_aside_whole_and_hold_nothing_up()
+    {
+        var spoilt = System.Text.Encoding.UTF8.GetBytes(Text(_chain[1]).Replace("note", "n?te", StringComparison.Ordinal));
+        spoilt[Array.IndexOf(spoilt, (byte)'?')] = 0xC3; // the first half of a letter (RFC 3629, section 3), and the second is missing
+        using var json = System.Text.Json.JsonDocument.Parse(spoilt);
+        var receipt = _shop.Ledger.Accept(
+            new("bench", 1, [EntryJson.Write(_chain[0]), json.RootElement.Clone(), EntryJson.Write(_chain[1])])
+        );
+        Assert.Equal(2, receipt.UpTo);
+        var aside = Assert.Single(_shop.Ledger.SetAside());
+        Assert.Equal(spoilt, Convert.FromBase64String(aside.Text.Split(": ")[1]));
+    }
+
+    [Fact]
     public void A_reordered_batch_comes_in_in_device_order()
     {
         Assert.Equal(6, _shop.Post(_chain.Reverse()).UpTo);

@@ -97,6 +97,9 @@ public sealed record Workshop(
     /// <summary>Who may decide on what somebody's safety hangs on; empty: nobody was named.</summary>
     public IReadOnlyList<string> Leads { get; init; } = [];
 
+    /// <summary>Who may look at everything and change nothing: an accountant, a customer's inspector.</summary>
+    public IReadOnlyList<string> Readers { get; init; } = [];
+
     /// <summary>Whether a machine leaves only with the signatures of two people.</summary>
     public bool ReleaseByTwo { get; init; }
 

@@ -42,6 +42,7 @@ internal static class WorkshopFile
                 .ToArray()
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
+            Readers = Readers(head),
             ReleaseByTwo = ByTwo(head),
             Jurisdiction = Whose(head),
             Paper = OneOf(head, "paper", Papers),
@@ -82,6 +83,18 @@ internal static class WorkshopFile
                 Nearest.InWords(stranger, people)
             );
         return leads;
+    }
+
+    private static IReadOnlyList<string> Readers(TomlTable head)
+    {
+        var (readers, people) = (head.Texts("readers"), head.Texts("people"));
+        foreach (var both in readers.Intersect(people))
+            head.Mistakes.Add(
+                head.At("readers", both),
+                $"\"{both}\" is one of the people too",
+                "a name in one of the two lists"
+            );
+        return readers;
     }
 
     private static bool ByTwo(TomlTable head)

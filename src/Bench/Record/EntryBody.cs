@@ -119,12 +119,15 @@ public static partial class EntryBody
     /// <summary>The signature that no hold is left.</summary>
     /// <param name="name">Who signs.</param>
     /// <param name="ofTwo">Whether it counts only beside that of a second person, as the shop had it when it was given.</param>
-    public static JsonElement Release(string name, bool ofTwo = false) =>
+    /// <param name="confirmed">What the shop gave for showing again who one is; null where nobody has to.</param>
+    public static JsonElement Release(string name, bool ofTwo = false, string? confirmed = null) =>
         Object(json =>
         {
             json.WriteString("name", name);
             if (ofTwo)
                 json.WriteBoolean("ofTwo", true);
+            if (confirmed is not null)
+                json.WriteString("confirmed", confirmed);
         });
 
     /// <summary>Until when the machine is promised.</summary>

@@ -6,6 +6,7 @@ using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
+using Witnessmark.Client.Doors;
 using Witnessmark.Client.Planning;
 using Witnessmark.Client.Settings;
 
@@ -18,6 +19,7 @@ internal sealed class AtHand(
     DevicePhotographs photographs,
     Timers timers,
     SettingsAtHand settings,
+    DoorAtHand door,
     TimeProvider clock
 )
 {
@@ -54,9 +56,11 @@ internal sealed class AtHand(
     /// <summary>How whoever works here wants it.</summary>
     public SettingsAtHand Settings => settings;
 
+    /// <summary>The shop's door.</summary>
+    public DoorAtHand Door => door;
+
     /// <summary>Who works with this device, if the shop still knows the name.</summary>
-    public string? Person =>
-        ledger.Facts.Person is { } name && Workbench?.Workshop.People.Contains(name) != false ? name : null;
+    public string? Person => ledger.Facts.Person is { } name && IsKnown(name) ? name : null;
 
     public async Task Open()
     {
@@ -67,6 +71,7 @@ internal sealed class AtHand(
         Orders.Found += () => Changed?.Invoke();
         exchange.WorkbenchCame += ReadWorkbench;
         settings.Changed += () => Changed?.Invoke();
+        door.Changed += () => Changed?.Invoke();
         await settings.Open();
         await timers.Open();
         exchange.Start();
@@ -155,6 +160,9 @@ internal sealed class AtHand(
         var highest = ledger.Jobs.Select(Leading).DefaultIfEmpty(0).Max();
         return $"{highest + 1}-{ledger.Facts.Device[^2..]}";
     }
+
+    private bool IsKnown(string name) =>
+        Workbench is not { Workshop: var shop } || shop.People.Contains(name) || shop.Readers.Contains(name);
 
     private static int Leading(string job) =>
         int.TryParse(string.Concat(job.TakeWhile(char.IsAsciiDigit)), out var number) ? number : 0;

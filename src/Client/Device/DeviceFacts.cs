@@ -17,6 +17,9 @@ internal sealed record DeviceFacts
     /// <summary>Who works with this device.</summary>
     public string? Person { get; init; }
 
+    /// <summary><c>closed</c> when the shop's door was met closed, <c>leaving</c> while the shop does not know yet that somebody signed out.</summary>
+    public string? Door { get; init; }
+
     /// <summary>Identity of the shop's ledger as last met.</summary>
     public string? Ledger { get; init; }
 

@@ -127,6 +127,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
                 ("confirmed", facts.Confirmed),
                 ("sent", facts.Sent),
                 ("person", facts.Person),
+                ("door", facts.Door),
                 ("workbench", facts.Workbench),
                 ("sound", facts.Sound),
                 ("day", facts.Day)

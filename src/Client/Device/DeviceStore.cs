@@ -27,6 +27,7 @@ internal sealed class DeviceStore(IJSRuntime js)
         [.. (await Module.InvokeAsync<string[]>("entries", [ids])).Select(EntryOf)];
 
     /// <summary>Writes number and fact in one; null when done, else the head that another tab left meanwhile.</summary>
+    /// <exception cref="NoRoom">The browser gives no more room; nothing was written.</exception>
     public async Task<Head?> Append(Entry entry)
     {
         var answer = await Module.InvokeAsync<string>(
@@ -37,7 +38,9 @@ internal sealed class DeviceStore(IJSRuntime js)
             entry.DevicePrevious,
             entry.Hash
         );
-        return answer.Length == 0 ? null : Read(answer, DeviceJson.Default.Head);
+        return answer.Length == 0 ? null
+            : answer == "full" ? throw new NoRoom()
+            : Read(answer, DeviceJson.Default.Head);
     }
 
     /// <summary>Keeps entries that the shop gave, and how far it was read.</summary>
@@ -59,6 +62,10 @@ internal sealed class DeviceStore(IJSRuntime js)
 
     public void Listen<T>(DotNetObjectReference<T> listener)
         where T : class => Module.InvokeVoid("listen", listener);
+
+    /// <summary>Calls <c>HeadIs</c> of the listener whenever something came in at the shop; does nothing while that is so already.</summary>
+    public void HearNews<T>(DotNetObjectReference<T> listener)
+        where T : class => Module.InvokeVoid("hearNews", listener);
 
     public async Task<bool> Alone<T>(DotNetObjectReference<T> listener, string method)
         where T : class => await Module.InvokeAsync<bool>("alone", listener, method);

@@ -64,6 +64,13 @@ internal static class DeviceWords
     public static string Space(double used, double all) =>
         $"{used / 1e6:0.0} MB of {all / 1e6:0} MB that the browser gives are used.";
 
+    public const string NoRoom = "There is no room on this device: it was not saved";
+    public const string NoRoomWhy =
+        "The browser gives its store no more space. What was typed is kept. Send what waits to the shop, or make room on the device, and save once more.";
+    public const string Fault = "The program met a fault that it did not expect";
+    public const string FaultWhy = "What the screen called saved is saved.";
+    public const string OnceMore = "Back to it";
+
     public const string Kept = "The browser has promised to keep them.";
     public const string NotKept =
         "The browser may clear them when space runs short. Installing Witnessmark on the home screen usually prevents that.";

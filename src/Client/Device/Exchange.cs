@@ -1,6 +1,7 @@
 using System.Net;
 using Microsoft.JSInterop;
 using Witnessmark.Bench.Figures;
+using Witnessmark.Client.Doors;
 
 namespace Witnessmark.Client.Device;
 
@@ -8,8 +9,13 @@ namespace Witnessmark.Client.Device;
 /// Brings entries to the shop and others' entries here: on each new entry, when the network comes back, when the page is
 /// looked at, from time to time, and on request. An error never deletes anything.
 /// </summary>
-internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePhotographs photographs, Shop shop)
-    : IDisposable
+internal sealed class Exchange(
+    DeviceStore store,
+    DeviceLedger ledger,
+    DevicePhotographs photographs,
+    Shop shop,
+    DoorAtHand door
+) : IDisposable
 {
     private const int LargestBatch = 200;
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);
@@ -19,6 +25,7 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePho
     private TaskCompletionSource woken = New();
     private int batch = LargestBatch;
     private int failures;
+    private int heard;
 
     /// <summary>Something about the exchange changed.</summary>
     public event Action? Changed;
@@ -44,6 +51,15 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePho
     [JSInvokable]
     public void Wake() => woken.TrySetResult();
 
+    /// <summary>The shop says how far its order goes: what this device has not read yet it fetches now.</summary>
+    [JSInvokable]
+    public void HeadIs(int head)
+    {
+        heard = head;
+        if (!Busy && head > ledger.Facts.Pulled)
+            Wake();
+    }
+
     [JSInvokable]
     public async Task HeardOf(string[] ids) => await ledger.HeardOf(ids);
 
@@ -53,11 +69,19 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePho
     {
         try
         {
+            if (door.State == DoorState.Unknown)
+                await door.Look();
+            if (door.Asks)
+            {
+                Trouble = DeviceWords.Refused(401);
+                return true;
+            }
             await FetchWorkbench();
             await photographs.SendAll(shop);
             await SendAll();
             await FetchAll();
             (Trouble, failures) = (null, 0);
+            store.HearNews(self!);
         }
         catch (ShopTrouble trouble)
         {
@@ -65,6 +89,8 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePho
             failures++;
             if (trouble.Status == HttpStatusCode.RequestEntityTooLarge && batch > 1)
                 batch /= 2;
+            if (trouble.Status == HttpStatusCode.Unauthorized)
+                await door.Lost();
         }
         return true;
     }
@@ -92,11 +118,14 @@ internal sealed class Exchange(DeviceStore store, DeviceLedger ledger, DevicePho
         while (true)
         {
             woken = New();
+            heard = 0;
             Busy = true;
             Changed?.Invoke();
             await RoundUnlessAnotherTabDoes();
             Busy = false;
             Changed?.Invoke();
+            if (failures == 0 && heard > ledger.Facts.Pulled)
+                continue;
             await Task.WhenAny(woken.Task, Task.Delay(Wait()));
         }
     }

@@ -64,21 +64,26 @@ export async function entries(ids) {
 }
 
 /**
- * Number and fact in one transaction. Answers "" when it stands, or the head that another tab has written meanwhile.
+ * Number and fact in one transaction. Answers "" when it stands, "full" when there is no room, or the head that another tab has written meanwhile.
  */
 export async function append(id, text, seq, previous, hash) {
   const transaction = database.transaction(["entries", "facts"], "readwrite", strict);
   const finished = done(transaction);
   const facts = transaction.objectStore("facts");
-  const [headSeq, headHash] = await Promise.all([asked(facts.get("headSeq")), asked(facts.get("headHash"))]);
-  if (headSeq !== seq - 1 || (headHash ?? null) !== (previous ?? null)) {
+  try {
+    const [headSeq, headHash] = await Promise.all([asked(facts.get("headSeq")), asked(facts.get("headHash"))]);
+    if (headSeq !== seq - 1 || (headHash ?? null) !== (previous ?? null)) {
+      await finished;
+      return JSON.stringify({ headSeq, headHash });
+    }
+    transaction.objectStore("entries").add({ id, text });
+    facts.put(seq, "headSeq");
+    facts.put(hash, "headHash");
     await finished;
-    return JSON.stringify({ headSeq, headHash });
+  } catch (error) {
+    if ((error ?? transaction.error)?.name === "QuotaExceededError") return "full";
+    throw error;
   }
-  transaction.objectStore("entries").add({ id, text });
-  facts.put(seq, "headSeq");
-  facts.put(hash, "headHash");
-  await finished;
   tell({ ids: [id] });
   return "";
 }
@@ -113,6 +118,26 @@ export function listen(listener) {
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") listener.invokeMethodAsync("Wake");
   });
+}
+
+// The shop's news, while the page is looked at: browsers keep few lines open to one shop, and a page out of sight asks from time to time anyway.
+let news;
+let newsTo;
+
+export function hearNews(listener) {
+  if (!newsTo) document.addEventListener("visibilitychange", openNews);
+  newsTo = listener;
+  openNews();
+}
+
+function openNews() {
+  if (document.visibilityState !== "visible") {
+    news?.close();
+    news = null;
+  } else if (!news || news.readyState === EventSource.CLOSED) {
+    news = new EventSource("api/news");
+    news.onmessage = (e) => newsTo.invokeMethodAsync("HeadIs", Number(e.data));
+  }
 }
 
 /** Runs the method unless another tab runs it now. Without locks (no secure context) it just runs: the shop counts twice-sent once. */

@@ -52,7 +52,8 @@ public static class SqliteLedger
             using var context = new SqliteLedgerContext(Options(folder, SqliteOpenMode.ReadOnly, 30));
             return read(context);
         }
-        catch (DbException broken)
+        // a torn file may still be a database, with nothing where something must be
+        catch (Exception broken) when (broken is DbException or InvalidOperationException)
         {
             throw new LedgerUnavailable($"{PathIn(folder)} cannot be read: {broken.Message}", broken);
         }

@@ -1,3 +1,4 @@
+using Witnessmark.Doors;
 using Witnessmark.Photographs;
 
 namespace Witnessmark.Serve;
@@ -12,27 +13,29 @@ public static class Api
     public static void MapApi(this WebApplication app)
     {
         var api = app.MapGroup("/api");
-        api.MapGet("/health", () => new { Ok = true });
-        api.MapGet("/workbench", WorkbenchFilesEndpoint.Get);
-        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put);
-        api.MapGet("/entries", EntriesEndpoint.Get);
-        api.MapPost("/entries", EntriesEndpoint.Post);
-        api.MapGet("/day", (DayEndpoint day) => day.Get());
-        api.MapGet("/campaigns", CampaignsEndpoint.Get);
-        api.MapGet("/machines", MachinesEndpoint.Find);
-        api.MapGet("/machines/{id}", MachinesEndpoint.Get);
-        api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get);
-        api.MapGet("/stock", StockEndpoint.Get);
-        api.MapPost("/stock/moves", StockEndpoint.Post);
-        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner);
-        api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get);
-        api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put);
-        api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf);
-        api.MapGet("/jobs/{job}/estimate.pdf", PaperEndpoints.EstimateSheetOf);
-        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf);
-        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf);
-        api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf);
-        api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here."));
+        api.MapGet("/health", () => new { Ok = true }).ForAnyone();
+        api.MapGet("/workbench", WorkbenchFilesEndpoint.Get).ForReaders();
+        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).ForLeads();
+        api.MapGet("/entries", EntriesEndpoint.Get).ForReaders();
+        api.MapPost("/entries", EntriesEndpoint.Post).ForTechnicians();
+        api.MapGet("/news", NewsEndpoint.Get).ForReaders();
+        api.MapGet("/day", (DayEndpoint day) => day.Get()).ForReaders();
+        api.MapGet("/campaigns", CampaignsEndpoint.Get).ForReaders();
+        api.MapGet("/machines", MachinesEndpoint.Find).ForReaders();
+        api.MapGet("/machines/{id}", MachinesEndpoint.Get).ForReaders();
+        api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get).ForReaders();
+        api.MapGet("/stock", StockEndpoint.Get).ForReaders();
+        api.MapPost("/stock/moves", StockEndpoint.Post).ForTechnicians();
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).ForLeads();
+        api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get).ForReaders();
+        api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put).ForTechnicians();
+        api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf).ForReaders("a handover sheet");
+        api.MapGet("/jobs/{job}/estimate.pdf", PaperEndpoints.EstimateSheetOf).ForReaders("an estimate");
+        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf).ForReaders("a label");
+        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf).ForReaders("a record");
+        api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf).ForReaders("a log book");
+        api.MapDoor();
+        api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here.")).ForAnyone();
     }
 
     /// <summary>The pages: files of the client, and its first page for every other address.</summary>

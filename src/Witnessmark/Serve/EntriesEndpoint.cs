@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Witnessmark.Bench.Record;
+using Witnessmark.Doors;
 using Witnessmark.Ledger;
 
 namespace Witnessmark.Serve;
@@ -25,7 +26,7 @@ public static class EntriesEndpoint
     }
 
     /// <summary><c>POST /api/entries</c>: answers only when everything is on disk.</summary>
-    public static async Task<IResult> Post(HttpRequest request, ShopLedger ledger, CancellationToken gone)
+    public static async Task<IResult> Post(HttpRequest request, ShopLedger ledger, Door door, CancellationToken gone)
     {
         if (!request.HasJsonContentType())
             return Failure.Of(415, "Entries come as application/json.");
@@ -33,11 +34,28 @@ public static class EntriesEndpoint
         {
             using var json = await JsonDocument.ParseAsync(request.Body, cancellationToken: gone);
             var (batch, why) = BatchJson.Read(json.RootElement);
-            return batch is null ? why! : Results.Json(await ledger.AcceptAsync(batch));
+            return batch is null ? why!
+                : Strangers(batch, request) ?? Results.Json(await Taken(batch, request, ledger, door));
         }
         catch (JsonException reason)
         {
             return Failure.Of(400, $"The request is no JSON: {reason.Message}");
         }
+    }
+
+    /// <summary>With a closed door a device brings its own entries and no others': its key is what says that they are its own.</summary>
+    private static IResult? Strangers(Batch batch, HttpRequest request) =>
+        request.HttpContext.Who() is { } who && who.Device != batch.Device
+            ? Failure.Of(403, $"These are entries of the device \"{batch.Device}\"; \"{who.Device}\" cannot bring them.")
+            : null;
+
+    private static async Task<Receipt> Taken(Batch batch, HttpRequest request, ShopLedger ledger, Door door)
+    {
+        if (request.HttpContext.Who() is not { } who)
+            return await ledger.AcceptAsync(batch);
+        BroughtEntries.Flag(batch.Entries, who, door, ledger);
+        var receipt = await ledger.AcceptAsync(batch);
+        BroughtEntries.Note(batch.Entries, who, door);
+        return receipt;
     }
 }

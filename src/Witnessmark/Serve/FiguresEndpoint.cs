@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Doors;
 
 namespace Witnessmark.Serve;
 
@@ -34,8 +35,10 @@ public static class FiguresEndpoint
     private const int LongestText = 400;
 
     /// <summary><c>PUT /api/sheets/{sheet}/figures/{key}</c></summary>
-    public static IResult Put(string sheet, string key, FigureSet set, ServedShop shop)
+    public static IResult Put(string sheet, string key, FigureSet set, ServedShop shop, HttpContext context, Door door)
     {
+        if (context.Who() is { } who && who.Person != set.By)
+            return Failure.Of(403, $"by: \"{set.By}\" is not who is signed in, \"{who.Person}\".");
         if (Missing(set) is { } missing)
             return Failure.Of(400, missing);
         var draft = new FigureDraft(key, set.Demand, set.Printed, set.Origin)
@@ -47,7 +50,11 @@ public static class FiguresEndpoint
             Bolt = set.Bolt,
         };
         var (revision, why) = shop.SetFigure(sheet, set.Revision, draft, set.By, set.Why);
-        return revision is null ? Failure.Of(409, why!) : Results.Json(new { Revision = revision });
+        if (revision is null)
+            return Failure.Of(409, why!);
+        if (context.Who() is { } lead)
+            door.Note(DoorEvents.Changed, lead, $"{lead.Person} set {key} of the sheet {sheet}: revision {revision}.");
+        return Results.Json(new { Revision = revision });
     }
 
     private static string? Missing(FigureSet set) =>

@@ -1,3 +1,4 @@
+using Witnessmark.Doors;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Machines;
 using Witnessmark.Machines;
@@ -23,8 +24,12 @@ public static class MachinesEndpoint
             : Failure.Of(404, "There is no such machine in the register.");
 
     /// <summary><c>DELETE /api/machines/{id}/owner</c>: takes away who brings it; <c>forgotten</c> says whether somebody was on record.</summary>
-    public static IResult ForgetOwner(string id, DataFolder data) =>
-        MachineRegister.OpenIfThere(data.Path)?.ForgetOwner(id) is { } known
-            ? Results.Json(new { Forgotten = known })
-            : Failure.Of(404, "There is no such machine in the register.");
+    public static IResult ForgetOwner(string id, DataFolder data, HttpContext context, Door door)
+    {
+        if (MachineRegister.OpenIfThere(data.Path)?.ForgetOwner(id) is not { } known)
+            return Failure.Of(404, "There is no such machine in the register.");
+        if (context.Who() is { } lead)
+            door.Note(DoorEvents.Changed, lead, $"{lead.Person} took away who brings the machine {id}.");
+        return Results.Json(new { Forgotten = known });
+    }
 }

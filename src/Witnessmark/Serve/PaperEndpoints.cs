@@ -115,7 +115,10 @@ public static class PaperEndpoints
 
     private static JobState? StateOf(string job, ServedShop shop)
     {
-        var state = JobFold.Of(job, shop.Ledger.OfJob(job), shop.Bench);
+        // a release that came in without a confirmation of the shop, although its door is closed, does not count on paper
+        var notCounting = shop.Door.NotCounting;
+        var entries = shop.Ledger.OfJob(job).Where(e => !notCounting.Contains(e.Id)).ToList();
+        var state = JobFold.Of(job, entries, shop.Bench);
         return state.Arrival is null ? null : state;
     }
 

@@ -1,6 +1,7 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Doors;
 using Witnessmark.Keys;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
@@ -20,12 +21,13 @@ public sealed class ServedShop
     private volatile Shelf shelf;
 
     private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopLedger ledger) =>
-        (this.data, this.clock, this.shelf, Ledger, LogBooks, seal) = (
+        (this.data, this.clock, this.shelf, Ledger, LogBooks, Door, seal) = (
             data,
             clock,
             shelf,
             ledger,
             new(data.Path),
+            new(data.Path, () => Bench.Workshop, clock),
             new(() => KeyFolder.ShopKey(data.Path).Seal)
         );
 
@@ -43,6 +45,9 @@ public sealed class ServedShop
 
     /// <summary>Log books that came with machines.</summary>
     public LogBookShelf LogBooks { get; }
+
+    /// <summary>Who may come in.</summary>
+    public Door Door { get; }
 
     /// <summary>Opens the shop in a data folder, or says every mistake that keeps it closed.</summary>
     /// <exception cref="LedgerUnavailable">The ledger cannot be opened.</exception>

@@ -1,6 +1,7 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
 using Witnessmark.Doctor;
+using Witnessmark.Doors;
 
 namespace Witnessmark.Serve;
 
@@ -67,9 +68,12 @@ public static class Server
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
         builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
+        builder.Services.AddSingleton(shop.Door).AddDoorLimit();
         var app = builder.Build();
         app.UseResponseHeaders();
         app.UsePlainFailures();
+        app.UseDoor();
+        app.UseRateLimiter();
         app.MapApi();
         app.MapPages();
         return app;

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Stock;
+using Witnessmark.Doors;
 using Witnessmark.Ledger.Stock;
 using Witnessmark.Stock;
 
@@ -22,8 +23,10 @@ public static class StockEndpoint
             );
 
     /// <summary><c>POST /api/stock/moves</c>: answers when the move is on disk; 409 when the shelf refuses it.</summary>
-    internal static IResult Post(MoveAsked asked, ServedShop shop, DataFolder data)
+    internal static IResult Post(MoveAsked asked, ServedShop shop, DataFolder data, HttpContext context)
     {
+        if (context.Who() is { } who && who.Person != asked.By)
+            return Failure.Of(403, $"by: \"{asked.By}\" is not who is signed in, \"{who.Person}\".");
         var (answer, wrong, refused) = asked.Take(shop.Bench.Workshop, data.Path, TimeProvider.System.GetLocalNow());
         return answer is not null ? Results.Json(answer)
             : wrong is not null ? Failure.Of(400, wrong)

@@ -40,6 +40,26 @@ public class PitchSearchTests
         Assert.Equal(0.6, pitch.Rival, 0.01);
     }
 
+    // the same sound, but its period lies below the range: what is asked for is the octave, as clear as it is
+    [Fact]
+    public void A_clearer_tone_below_the_range_does_not_hide_the_one_within()
+    {
+        double[] both = [.. Sine(50, 1).Zip(Sine(100, 1, 2), (a, b) => a + b)];
+        var pitch = In(both, 80, 200)!;
+        Assert.Equal(100, pitch.Hertz, 0.5);
+        Assert.Equal(0.6, pitch.Clarity, 0.02);
+    }
+
+    // (cos θ + 1.5·cos 7θ)/2.5 at θ = 1/7, 2/7, 3/7 of a turn: 0.85, 0.51, 0.24; the first is the best of the shorter ones
+    [Fact]
+    public void The_rival_is_the_best_of_all_shorter_shifts()
+    {
+        double[] both = [.. Sine(60, 1).Zip(Sine(420, 1, Math.Sqrt(1.5)), (a, b) => a + b)];
+        var pitch = In(both)!;
+        Assert.Equal(60, pitch.Hertz, 0.05);
+        Assert.Equal((Math.Cos(2 * Math.PI / 7) + 1.5) / 2.5, pitch.Rival, 0.03);
+    }
+
     // a = 5: (25 − 1)/(25 + 1) = 0.923, above nine tenths of the best: then the first one is the period
     [Fact]
     public void An_octave_that_is_nearly_all_of_the_sound_is_the_pitch()

@@ -67,6 +67,48 @@ public sealed class SquareDifferenceTests
         Assert.All(peaks, p => Assert.InRange(p.Likeness, likeness[(int)Math.Round(p.Shift)] - 1e-12, 1.001));
     }
 
+    // cos θ + 0.36·cos 5θ: around each period a stretch of positive likeness with three summits, the middle one the highest; in the
+    // stretch around no shift stands one too, at a fifth of the period, and it counts for nothing
+    [Fact]
+    public void Of_several_summits_between_two_zeros_only_the_highest_counts()
+    {
+        var samples = Enumerable
+            .Range(0, 500)
+            .Select(i => Math.Sin(2 * Math.PI * i / 100) + 0.6 * Math.Sin(10 * Math.PI * i / 100))
+            .ToArray();
+        var likeness = SquareDifference.Of(samples, 0, 500);
+        var measured = Enumerable.Range(0, likeness.Longest + 1).Select(s => Likeness(samples, s)).ToArray();
+        Assert.True(measured[20] > measured[14] && measured[20] > measured[26] && measured[14] > 0); // a summit before the first zero
+        Assert.Equal(Summits(measured), likeness.KeyMaxima().Select(p => (int)Math.Round(p.Shift)));
+        Assert.Contains(likeness.KeyMaxima(), p => Math.Abs(p.Shift - 100) < 1);
+    }
+
+    // the longest shift known is half the stretch: 210 lies after the summit at 200 and before the next zero, 196 before the summit
+    [Theory]
+    [InlineData(420, 5)]
+    [InlineData(392, 4)]
+    public void The_last_stretch_of_shifts_counts_when_its_summit_is_seen(int length, int summits)
+    {
+        var likeness = SquareDifference.Of(Tone(40, 0, length), 0, length);
+        Assert.Equal(summits, likeness.KeyMaxima().Count());
+    }
+
+    [Fact]
+    public void A_summit_at_the_end_of_the_reach_is_found()
+    {
+        var likeness = SquareDifference.Of(Tone(40, 0, 400), 0, 400);
+        var at = Enumerable.Range(30, 20).MaxBy(s => likeness[s]);
+        Assert.Equal(at, likeness.Near(at - 2, 2)!.Value.Shift, 0.5);
+        Assert.Equal(at, likeness.Near(at + 2, 2)!.Value.Shift, 0.5);
+    }
+
+    [Fact]
+    public void In_silence_the_first_shift_within_the_reach_is_as_good_as_any_and_no_number_is_lost()
+    {
+        var silence = SquareDifference.Of(new double[100], 0, 100);
+        Assert.Equal(new Peak(15, 0), silence.Near(20, 5));
+    }
+
     // the vertex of the parabola through three points, by Lagrange's formula
     [Fact]
     public void Between_the_samples_a_parabola_finds_the_summit()

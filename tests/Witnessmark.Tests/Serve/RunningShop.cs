@@ -50,6 +50,22 @@ internal sealed partial class RunningShop : IDisposable
         _process.WaitForExit();
     }
 
+    /// <summary>Asks it to stop, as a service's keeper would; whether it did within a time.</summary>
+    public async Task<bool> StopsWithin(TimeSpan time)
+    {
+        using var ask = Process.Start("kill", $"-TERM {_process.Id}");
+        using var enough = new CancellationTokenSource(time);
+        try
+        {
+            await _process.WaitForExitAsync(enough.Token);
+            return true;
+        }
+        catch (OperationCanceledException)
+        {
+            return false;
+        }
+    }
+
     public Task<HttpResponseMessage> Post(params IEnumerable<Entry> entries) => PostAs("bench", entries);
 
     public async Task<HttpResponseMessage> PostAs(string device, IEnumerable<Entry> entries) =>

@@ -1,0 +1,92 @@
+using Witnessmark.Ledger.Doors;
+
+namespace Witnessmark.Doors;
+
+public sealed partial class Door
+{
+    private const int LongestLabel = 60;
+
+    /// <summary>A code that lets one device in.</summary>
+    public string DeviceCode(string by) =>
+        Give(null, by, DeviceCodeLife, $"{by} gave a code that lets a device in.");
+
+    /// <summary>A code by which a person chooses a secret; whoever was signed in under the name is out.</summary>
+    public Answered<string> StartCode(string person, string by)
+    {
+        if (shop().RoleOf(person) is null)
+            return Answered<string>.Because($"The shop's file knows no \"{person}\".", 404);
+        There.Do(rows =>
+        {
+            rows.DropCodesOf(person);
+            rows.EndAllOf(person);
+            return true;
+        });
+        return Give(person, by, StartCodeLife, $"{by} gave {person} a start code.");
+    }
+
+    /// <summary>Lets a device in by a code.</summary>
+    public Answered<KeptDevice> LetIn(string code, KeptDevice device, string nonce, string signature)
+    {
+        if (Unfit(device) is { } unfit)
+            return Answered<KeptDevice>.Because(unfit, 400);
+        return There.Do(rows => LetIn(rows, code, device, nonce, signature));
+    }
+
+    /// <summary>Shuts a device out, and whoever is signed in on it.</summary>
+    public Answered<KeptDevice> ShutOut(string device, string by) =>
+        There.Do(rows =>
+        {
+            if (rows.Device(device) is not { } known)
+                return Answered<KeptDevice>.Because($"No device \"{device}\" was ever let in.", 404);
+            rows.Revoke(device, by, Now);
+            rows.Note(Now, DoorEvents.DeviceOut, by, device, $"{by} shut out the device \"{known.Label}\".");
+            return known;
+        });
+
+    private Answered<KeptDevice> LetIn(DoorRows rows, string code, KeptDevice device, string nonce, string signature)
+    {
+        if (!DeviceKey.Signed(device.KeyX, device.KeyY, DeviceKey.Statement("enrol", nonce, device.Id, ""), signature))
+            return Answered<KeptDevice>.Because("The device did not show that it holds its key.");
+        if (!Fresh(rows, nonce))
+            return Answered<KeptDevice>.Because("That took too long. Try once more.");
+        if (rows.Device(device.Id) is not null)
+            return Answered<KeptDevice>.Because(
+                "A device of that name was let in before. Clear this site's data in the browser and start anew.",
+                409
+            );
+        if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { Person: null } good)
+        {
+            rows.Note(Now, DoorEvents.Refused, null, device.Id, $"A device \"{device.Label}\" came with a wrong code.");
+            return Answered<KeptDevice>.Because("The code is wrong or over. A lead gives a new one.");
+        }
+        var kept = device with { Label = device.Label.Trim(), LetInBy = good.GivenBy, At = Now };
+        rows.Add(kept);
+        rows.Note(Now, DoorEvents.DeviceIn, good.GivenBy, kept.Id, $"The device \"{kept.Label}\" was let in.");
+        return kept;
+    }
+
+    private string Give(string? person, string by, TimeSpan life, string says)
+    {
+        var code = Token.Code();
+        There.Do(rows =>
+        {
+            rows.Add(new KeptCode(Token.Hash(code), person, by, Now + life));
+            rows.Note(Now, DoorEvents.CodeGiven, by, null, says);
+            return true;
+        });
+        return Token.Shown(code);
+    }
+
+    // what is written into the book must not look like another line of it
+    private static string? Unfit(KeptDevice device) =>
+        device.Label.Trim().Length is 0 or > LongestLabel || device.Label.Any(char.IsControl)
+            ? $"The device needs a name of at most {LongestLabel} characters, without line breaks and the like."
+        : device.Id.Length is 0 or > LongestLabel || !device.Id.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
+            ? "The device's own name is letters, digits and dashes."
+        : DeviceKey.IsKey(device.KeyX, device.KeyY) ? null
+        : "That is no key of a device.";
+
+    // good once: whoever overhears a signature has nothing
+    private bool Fresh(DoorRows rows, string nonce) =>
+        Nonce.Until(nonce, Key, Now) is { } until && rows.Use(nonce, until, Now);
+}

@@ -1,0 +1,160 @@
+using System.Globalization;
+using Witnessmark.Ledger.Doors;
+
+namespace Witnessmark.Doors;
+
+/// <summary>What a device shows of itself.</summary>
+/// <param name="Device">Its name.</param>
+/// <param name="Nonce">The shop's number.</param>
+/// <param name="Signature">Over the statement.</param>
+public sealed record DeviceProof(string Device, string Nonce, string Signature);
+
+/// <summary>Somebody as a device that was let in may know them.</summary>
+/// <param name="Name">Who.</param>
+/// <param name="Role">What they may do.</param>
+/// <param name="Started">Whether they have chosen a secret.</param>
+public sealed record PersonAtDoor(string Name, Role Role, bool Started);
+
+public sealed partial class Door
+{
+    private const string NotLetIn = "This device was not let in, or was shut out. A lead gives a code for it.";
+    private const string WrongSecret = "That is not it.";
+
+    /// <summary>Who may sign in here.</summary>
+    public Answered<IReadOnlyList<PersonAtDoor>> Names(DeviceProof proof) =>
+        There.Do(rows =>
+            Shown(rows, proof, "names", "") is { } no
+                ? Answered<IReadOnlyList<PersonAtDoor>>.Because(no)
+                : new Answered<IReadOnlyList<PersonAtDoor>>(Everybody(rows), null, 200)
+        );
+
+    /// <summary>Signs somebody in.</summary>
+    public Answered<CameIn> SignIn(DeviceProof proof, string person, string secret) =>
+        There.Do(rows =>
+            (Shown(rows, proof, "sign in", person) ?? Tried(rows, proof.Device, person, secret)) is { } no
+                ? Answered<CameIn>.Because(no)
+                : In(rows, proof.Device, person)
+        );
+
+    /// <summary>Takes a start code and the secret that a person chose, and signs them in.</summary>
+    public Answered<CameIn> Start(DeviceProof proof, string person, string code, string secret) =>
+        There.Do(rows =>
+        {
+            if (Shown(rows, proof, "start", person) is { } no)
+                return Answered<CameIn>.Because(no);
+            // before the code is taken: whoever chose badly chooses again
+            if (shop().RoleOf(person) is { } role && SecretRules.Refuses(secret, role, person) is { } why)
+                return Answered<CameIn>.Because(why, 400);
+            if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { } good || good.Person != person)
+            {
+                rows.Note(Now, DoorEvents.Refused, person, proof.Device, $"{person} came with a wrong start code.");
+                return Answered<CameIn>.Because("The code is wrong or over. A lead gives a new one.");
+            }
+            rows.Put(new(person, SecretHash.Of(person, secret), 0, null, false));
+            rows.EndAllOf(person);
+            rows.Note(Now, DoorEvents.SecretChosen, person, proof.Device, $"{person} chose a secret.");
+            return In(rows, proof.Device, person);
+        });
+
+    /// <summary>Somebody who is in shows again who they are, to release a job.</summary>
+    public Answered<string> Confirm(SignedIn who, string job, string secret) =>
+        There.Do(rows =>
+        {
+            if (Tried(rows, who.Device, who.Person, secret) is { } no)
+                return Answered<string>.Because(no);
+            rows.Note(Now, DoorEvents.Confirmed, who.Person, who.Device, $"{who.Person} confirmed the release of {job}.");
+            return Confirmation.Make(Key, Now, who.Person, who.Device, job);
+        });
+
+    /// <summary>Writes down that an entry releases a job without a confirmation: it does not count on paper.</summary>
+    public void Unconfirmed(string entry, SignedIn who, string says) =>
+        There.Do(rows =>
+        {
+            if (rows.Flag(entry))
+                rows.Note(Now, DoorEvents.Unconfirmed, who.Person, who.Device, says);
+            return true;
+        });
+
+    /// <summary>Entries that release a job and do not count.</summary>
+    public IReadOnlySet<string> NotCounting => Store?.Look(rows => rows.Flagged()).ToHashSet() ?? [];
+
+    /// <summary>Whether the shop gave a confirmation to this person on this device for this job, and no other entry came with it.</summary>
+    public bool IsConfirmed(string? confirmation, string entry, string person, string device, string job) =>
+        confirmation is not null
+        && Confirmation.Fits(confirmation, Key, person, device, job)
+        && There.Do(rows => rows.Use(confirmation, entry));
+
+    private List<PersonAtDoor> Everybody(DoorRows rows) =>
+        [
+            .. shop()
+                .Everybody()
+                .Select(name => new PersonAtDoor(name, shop().RoleOf(name)!.Value, rows.Person(name).Hash is not null)),
+        ];
+
+    /// <summary>Why a device did not show that it is the one; null when it did.</summary>
+    private string? Shown(DoorRows rows, DeviceProof proof, string deed, string person)
+    {
+        if (rows.Device(proof.Device) is not { Revoked: null } device)
+        {
+            if (rows.Device(proof.Device) is not null)
+                rows.Note(Now, DoorEvents.Refused, null, proof.Device, "A device that was shut out came again.");
+            return NotLetIn;
+        }
+        if (!DeviceKey.Signed(device, DeviceKey.Statement(deed, proof.Nonce, proof.Device, person), proof.Signature))
+            return "The device did not show that it holds its key.";
+        return Fresh(rows, proof.Nonce) ? null : "That took too long. Try once more.";
+    }
+
+    /// <summary>Why a secret does not open; null when it does.</summary>
+    private string? Tried(DoorRows rows, string device, string person, string secret)
+    {
+        var kept = rows.Person(person);
+        if (kept.Shut)
+            return "Too many wrong ones: the door is shut to this name until a lead gives a new start code.";
+        if (kept.WaitUntil is { } until && Now < until)
+            return $"After wrong ones the door waits. Try again in {Long(until - Now)}.";
+        if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret))
+        {
+            if (kept.Failures > 0)
+                rows.Put(kept with { Failures = 0, WaitUntil = null });
+            return null;
+        }
+        return Failed(rows, device, kept);
+    }
+
+    private string Failed(DoorRows rows, string device, KeptPerson person)
+    {
+        if (shop().RoleOf(person.Name) is null)
+            return WrongSecret; // nothing is kept of names that nobody has
+        var failures = person.Failures + 1;
+        var wait = Waits.After(failures);
+        rows.Put(person with { Failures = failures, WaitUntil = Now + wait, Shut = wait is null });
+        rows.Note(
+            Now,
+            wait is null ? DoorEvents.Shut : DoorEvents.Refused,
+            person.Name,
+            device,
+            wait is null
+                ? $"The door was shut to {person.Name} after {failures} wrong secrets."
+                : $"A wrong secret for {person.Name}, {failures} in a row."
+        );
+        return wait is null ? "Too many wrong ones: the door is shut to this name until a lead gives a new start code."
+            : wait == TimeSpan.Zero ? WrongSecret
+            : $"{WrongSecret} Try again in {Long(wait.Value)}.";
+    }
+
+    private CameIn In(DoorRows rows, string device, string person)
+    {
+        var token = Token.Drawn();
+        var session = new KeptSession(Token.Hash(token), person, device, Now, Now);
+        rows.Add(session);
+        rows.Note(Now, DoorEvents.SignedIn, person, device, $"{person} signed in.");
+        var until = SessionLife.End(session, rows.Device(device)!.Shared);
+        return new(token, new(person, shop().RoleOf(person)!.Value, device, until));
+    }
+
+    private static string Long(TimeSpan wait) =>
+        wait.TotalSeconds <= 90
+            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(wait.TotalSeconds):0} s")
+            : string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(wait.TotalMinutes):0} min");
+}

@@ -1,0 +1,41 @@
+using Witnessmark.Serve;
+
+namespace Witnessmark.Doors;
+
+/// <summary>What leads see and do: people, devices, and what happened.</summary>
+internal static class DoorBook
+{
+    private const int Newest = 200;
+
+    /// <summary>Its addresses.</summary>
+    public static void MapDoorBook(this RouteGroupBuilder api)
+    {
+        api.MapGet("/door/book", Get).ForLeads();
+        api.MapPost("/door/device-code", DeviceCode).ForLeads();
+        api.MapPost("/door/people/{name}/code", StartCode).ForLeads();
+        api.MapDelete("/door/devices/{id}", ShutOut).ForLeads();
+    }
+
+    private static IResult Get(Door door) => door.IsClosed ? Results.Json(door.Book(Newest)) : Open();
+
+    private static IResult DeviceCode(HttpContext context, Door door) =>
+        context.Who() is { } lead ? Results.Json(new { Code = door.DeviceCode(lead.Person) }) : Open();
+
+    private static IResult StartCode(string name, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } lead)
+            return Open();
+        var code = door.StartCode(name, lead.Person);
+        return code.No is { } no ? Failure.Of(code.Status, no) : Results.Json(new { Code = code.Yes });
+    }
+
+    private static IResult ShutOut(string id, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } lead)
+            return Open();
+        var done = door.ShutOut(id, lead.Person);
+        return done.No is { } no ? Failure.Of(done.Status, no) : Results.Json(new { done.Yes!.Label });
+    }
+
+    private static IResult Open() => Failure.Of(409, "The door is open: there is nobody to let in.");
+}

@@ -1,0 +1,142 @@
+using Witnessmark.Ledger.Doors;
+using Witnessmark.Serve;
+
+namespace Witnessmark.Doors;
+
+/// <summary>The door over HTTP.</summary>
+internal static class DoorEndpoints
+{
+    private const int LongestText = 300;
+
+    /// <summary>Its addresses.</summary>
+    public static void MapDoor(this RouteGroupBuilder api)
+    {
+        api.MapGet("/door", Get).ForAnyone();
+        api.MapPost("/door/close", Close).ForAnyone().Limited();
+        api.MapPost("/door/enrol", Enrol).ForAnyone().Limited();
+        api.MapPost("/door/names", Names).ForAnyone().Limited();
+        api.MapPost("/door/sign-in", SignIn).ForAnyone().Limited();
+        api.MapPost("/door/start", Start).ForAnyone().Limited();
+        api.MapPost("/door/here", (HttpContext context) => Results.Json(You(context.Who()))).ForReaders();
+        api.MapPost("/door/confirm", Confirm).ForTechnicians().Limited();
+        api.MapPost("/door/sign-out", SignOut).ForAnyone();
+        api.MapDoorBook();
+    }
+
+    /// <summary><c>GET /api/door</c>: whether it is closed, who is in, and a number to sign.</summary>
+    private static IResult Get(HttpContext context, Door door)
+    {
+        if (!door.IsClosed)
+            return Results.Json(new { Closed = false });
+        var who = DoorCookie.Of(context.Request) is { } token ? door.Who(token, deed: false) : null;
+        return Results.Json(
+            new
+            {
+                Closed = true,
+                You = You(who),
+                Nonce = door.NewNonce(),
+            }
+        );
+    }
+
+    /// <summary><c>POST /api/door/close</c>: the lead gets a passphrase, this device is let in, and the lead is signed in.</summary>
+    private static IResult Close(CloseAsked asked, HttpContext context, Door door)
+    {
+        if (door.IsClosed)
+            return Failure.Of(409, "The door is closed already.");
+        if (TooLong(asked.Lead, asked.Secret, asked.Device, asked.Label, asked.X, asked.Y) is { } wrong)
+            return wrong;
+        var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
+        return CameIn(door.CloseOn(device, asked.Lead ?? "", asked.Secret ?? ""), context);
+    }
+
+    private static IResult Enrol(EnrolAsked asked, Door door)
+    {
+        if (TooLong(asked.Code, asked.Device, asked.Label, asked.X, asked.Y, asked.Nonce, asked.Signature) is { } wrong)
+            return wrong;
+        var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
+        var let = door.LetIn(asked.Code ?? "", device, asked.Nonce ?? "", asked.Signature ?? "");
+        return let.No is { } no
+            ? Failure.Of(let.Status, no)
+            : Results.Json(new { let.Yes!.Label, let.Yes.LetInBy });
+    }
+
+    private static IResult Names(SignInAsked asked, Door door)
+    {
+        if (TooLong(asked) is { } wrong)
+            return wrong;
+        var names = door.Names(asked.Proof);
+        return names.No is { } no
+            ? Failure.Of(names.Status, no)
+            : Results.Json(
+                new
+                {
+                    People = names.Yes!.Select(p => new
+                    {
+                        p.Name,
+                        Role = p.Role.Word(),
+                        p.Started,
+                    }),
+                    Nonce = door.NewNonce(),
+                }
+            );
+    }
+
+    private static IResult SignIn(SignInAsked asked, HttpContext context, Door door) =>
+        TooLong(asked) ?? CameIn(door.SignIn(asked.Proof, asked.Person ?? "", asked.Secret ?? ""), context);
+
+    private static IResult Start(SignInAsked asked, HttpContext context, Door door) =>
+        TooLong(asked)
+        ?? CameIn(door.Start(asked.Proof, asked.Person ?? "", asked.Code ?? "", asked.Secret ?? ""), context);
+
+    private static IResult Confirm(ConfirmAsked asked, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } who)
+            return Failure.Of(409, "The door is open: nobody has to confirm anything.");
+        if (TooLong(asked.Job, asked.Secret) is { } wrong)
+            return wrong;
+        var given = door.Confirm(who, asked.Job ?? "", asked.Secret ?? "");
+        return given.No is { } no ? Failure.Of(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
+    }
+
+    private static IResult SignOut(HttpContext context, Door door)
+    {
+        if (DoorCookie.Of(context.Request) is { } token)
+            door.SignOut(token);
+        DoorCookie.Take(context);
+        return Results.Json(new { Closed = door.IsClosed });
+    }
+
+    private static IResult CameIn(Answered<CameIn> came, HttpContext context)
+    {
+        if (came.No is { } no)
+            return Failure.Of(came.Status, no);
+        DoorCookie.Give(context, came.Yes!.Token);
+        return Results.Json(You(came.Yes.You));
+    }
+
+    private static object? You(SignedIn? who) =>
+        who is null
+            ? null
+            : new
+            {
+                who.Person,
+                Role = who.Role.Word(),
+                who.Device,
+                who.Until,
+            };
+
+    private static KeptDevice Device(string? id, string? label, string? x, string? y, bool shared) =>
+        new(id ?? "", label ?? "", x ?? "", y ?? "", shared, "", default);
+
+    private static IResult? TooLong(SignInAsked asked) =>
+        TooLong(asked.Device, asked.Nonce, asked.Signature, asked.Person, asked.Secret, asked.Code);
+
+    private static IResult? TooLong(params ReadOnlySpan<string?> texts)
+    {
+        foreach (var text in texts)
+            if (text?.Length > LongestText)
+                return Failure.Of(400, $"One of the texts has {text.Length} characters; at most {LongestText} are taken.");
+        return null;
+    }
+}

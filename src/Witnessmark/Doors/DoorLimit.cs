@@ -1,0 +1,36 @@
+using System.Threading.RateLimiting;
+using Microsoft.AspNetCore.RateLimiting;
+using Witnessmark.Serve;
+
+namespace Witnessmark.Doors;
+
+/// <summary>How often one address may knock. The waits of <see cref="Waits"/> guard a name; this guards the computer, for a secret takes a while to check.</summary>
+internal static class DoorLimit
+{
+    private const string Name = "door";
+    private const int InOneMinute = 60;
+
+    /// <summary>This address knocks at the door.</summary>
+    public static T Limited<T>(this T endpoint)
+        where T : IEndpointConventionBuilder => endpoint.RequireRateLimiting(Name);
+
+    /// <summary>Counts.</summary>
+    public static IServiceCollection AddDoorLimit(this IServiceCollection services) =>
+        services.AddRateLimiter(limits =>
+        {
+            limits.AddPolicy(
+                Name,
+                context =>
+                    RateLimitPartition.GetFixedWindowLimiter(
+                        context.Connection.RemoteIpAddress?.ToString() ?? "",
+                        _ => new FixedWindowRateLimiterOptions { PermitLimit = InOneMinute, Window = TimeSpan.FromMinutes(1) }
+                    )
+            );
+            limits.OnRejected = (refused, _) =>
+                new(
+                    Failure
+                        .Of(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
+                        .ExecuteAsync(refused.HttpContext)
+                );
+        });
+}

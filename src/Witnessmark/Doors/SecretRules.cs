@@ -1,0 +1,64 @@
+namespace Witnessmark.Doors;
+
+/// <summary>What is good enough as a secret: six digits, or for a lead a passphrase.</summary>
+/// <remarks>
+/// <b>Source.</b> NIST SP 800-63B-4, 3.1.1.2: a password alone has at least 15 characters, at least 64 are taken, none is asked to be of certain kinds,
+/// and common ones are refused. Six digits are less than that: they count only together with the key of a device that was let in, as an activation secret
+/// does (3.2.10: at least 4, better 6 digits). The list of common digits is from memory and by rule.
+/// </remarks>
+public static class SecretRules
+{
+    /// <summary>Digits of a technician's secret.</summary>
+    public const int PinDigits = 6;
+
+    /// <summary>The fewest characters of a lead's secret.</summary>
+    public const int ShortestPassphrase = 15;
+
+    /// <summary>The most: longer ones only cost time.</summary>
+    public const int LongestPassphrase = 200;
+
+    // often chosen, and by no rule below; from memory, no source
+    private static readonly HashSet<string> Common =
+    [
+        "112233",
+        "159753",
+        "147258",
+        "258456",
+        "789456",
+        "142536",
+        "102030",
+        "007007",
+        "131313",
+        "696969",
+    ];
+
+    /// <summary>Why a secret is not good enough for a role and a person; null when it is.</summary>
+    public static string? Refuses(string secret, Role role, string person) =>
+        role == Role.Lead ? RefusesPassphrase(secret, person) : RefusesPin(secret);
+
+    private static string? RefusesPin(string pin) =>
+        pin.Length != PinDigits || !pin.All(char.IsAsciiDigit) ? $"It has to be {PinDigits} digits."
+        : IsCommon(pin) ? "Too many people choose these digits, so they are tried first. Take others."
+        : null;
+
+    private static string? RefusesPassphrase(string phrase, string person) =>
+        phrase.Length < ShortestPassphrase
+            ? $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
+        : phrase.Length > LongestPassphrase ? $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
+        : phrase.Distinct().Count() < 5 ? "It repeats the same few characters. Take several words."
+        : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)
+            ? "It is only your name. Take several words."
+        : null;
+
+    private static bool IsCommon(string pin) =>
+        Common.Contains(pin) || Repeats(pin, 1) || Repeats(pin, 2) || Repeats(pin, 3) || HasOneStep(pin);
+
+    private static bool Repeats(string pin, int part) => pin.All((d, i) => d == pin[i % part]);
+
+    // 123456, 135791, 098765: counting up or down by the same step
+    private static bool HasOneStep(string pin) =>
+        pin.Zip(pin.Skip(1), (a, b) => (b - a + 10) % 10).Distinct().Count() == 1;
+
+    private static bool All(this string text, Func<char, int, bool> holds) =>
+        !text.Where((c, i) => !holds(c, i)).Any();
+}

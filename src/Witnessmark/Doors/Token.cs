@@ -1,0 +1,29 @@
+using System.Buffers.Text;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Witnessmark.Doors;
+
+/// <summary>Values that nobody guesses, and the hashes by which they are known again.</summary>
+public static class Token
+{
+    // no 0 O 1 I L: it is read from one screen and typed on another
+    private const string CodeLetters = "23456789ABCDEFGHJKMNPQRSTUVWXYZ";
+    private const int CodeLength = 10;
+
+    /// <summary>A session's: 256 bits.</summary>
+    public static string Drawn() => Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(32));
+
+    /// <summary>A code for one use: ten signs of 31, some 49 bits, good for minutes or a day, and rate limited.</summary>
+    public static string Code() => RandomNumberGenerator.GetString(CodeLetters, CodeLength);
+
+    /// <summary>A code as people see it: in two halves.</summary>
+    public static string Shown(string code) => $"{code[..(CodeLength / 2)]}-{code[(CodeLength / 2)..]}";
+
+    /// <summary>A code as it was drawn, however it was typed.</summary>
+    public static string Typed(string code) =>
+        string.Concat(code.ToUpperInvariant().Where(CodeLetters.Contains));
+
+    /// <summary>What is kept of one.</summary>
+    public static string Hash(string token) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));
+}

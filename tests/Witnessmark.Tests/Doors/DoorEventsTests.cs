@@ -1,0 +1,69 @@
+using Microsoft.Data.Sqlite;
+using Witnessmark.Doors;
+
+namespace Witnessmark.Tests.Doors;
+
+public sealed class DoorEventsTests : IDisposable
+{
+    private readonly ClosedShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public void The_book_tells_who_came_in_and_who_did_not()
+    {
+        shop.Started();
+        shop.SignIn(ClosedShop.Technician, "111112");
+        var book = shop.Door.Book(100);
+        Assert.Null(book.Fault);
+        Assert.Equal(
+            [
+                DoorEvents.Closed,
+                DoorEvents.CodeGiven,
+                DoorEvents.DeviceIn,
+                DoorEvents.CodeGiven,
+                DoorEvents.SecretChosen,
+                DoorEvents.SignedIn,
+                DoorEvents.Refused,
+            ],
+            book.Events.Reverse().Select(e => e.What)
+        );
+        Assert.Equal(
+            [(ClosedShop.Lead, "lead", true), (ClosedShop.Technician, "technician", true), (ClosedShop.Reader, "reader", false)],
+            book.People.Select(p => (p.Name, p.Role, p.Started))
+        );
+    }
+
+    [Theory]
+    [InlineData("UPDATE event SET says = 'Nothing happened.' WHERE number = 3", "Event 3")]
+    [InlineData("UPDATE event SET at = at + 1 WHERE number = 2", "Event 2")]
+    [InlineData("DELETE FROM event WHERE number = 4", "Event 4")]
+    public void A_changed_or_missing_event_shows(string change, string said)
+    {
+        shop.Started();
+        using (var file = new SqliteConnection($"Data Source={Path.Combine(shop.Folder, "door.db")};Pooling=False"))
+        {
+            file.Open();
+            using var command = file.CreateCommand();
+            command.CommandText = change;
+            Assert.Equal(1, command.ExecuteNonQuery());
+        }
+        Assert.Contains(said, shop.Door.Book(100).Fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_door_is_closed_once_and_by_a_lead_only()
+    {
+        Assert.Equal(409, shop.Door.Close(ClosedShop.Lead, ClosedShop.Passphrase).Status);
+        using var other = new Serve.TempFolder();
+        var open = new Door(other.Path, () => shop.Workshop, shop.Clock);
+        Assert.False(open.IsClosed);
+        Assert.Contains("no lead", open.Close(ClosedShop.Technician, ClosedShop.Passphrase).No, StringComparison.Ordinal);
+        Assert.Contains("characters", open.Close(ClosedShop.Lead, "short").No, StringComparison.Ordinal);
+        Assert.False(open.IsClosed);
+        Assert.Null(open.Close(ClosedShop.Lead, ClosedShop.Passphrase).No);
+        Assert.True(new Door(other.Path, () => shop.Workshop, shop.Clock).IsClosed);
+        shop.Workshop = shop.Workshop with { Leads = [] }; // and whoever leaves, it stays so
+        Assert.True(new Door(other.Path, () => shop.Workshop, shop.Clock).IsClosed);
+    }
+}

@@ -1,0 +1,95 @@
+using Witnessmark.Doors;
+
+namespace Witnessmark.Tests.Doors;
+
+public sealed class SessionTests
+{
+    [Fact]
+    public void On_a_shared_device_a_quarter_of_an_hour_without_a_deed_ends_it()
+    {
+        using var shop = new ClosedShop();
+        var token = shop.Started().Token;
+        for (var minutes = 0; minutes < 60; minutes += 10)
+        {
+            shop.Clock.Pass(TimeSpan.FromMinutes(10));
+            Assert.NotNull(shop.Door.Who(token, deed: true));
+        }
+        shop.Clock.Pass(TimeSpan.FromMinutes(15));
+        Assert.Null(shop.Door.Who(token, deed: true));
+        Assert.Contains(shop.Events(), e => e.What == DoorEvents.SignedOut);
+    }
+
+    [Fact]
+    public void What_the_program_fetches_by_itself_is_no_deed()
+    {
+        using var shop = new ClosedShop();
+        var token = shop.Started().Token;
+        for (var minutes = 0; minutes < 14; minutes++)
+        {
+            shop.Clock.Pass(TimeSpan.FromMinutes(1));
+            Assert.NotNull(shop.Door.Who(token, deed: false));
+        }
+        shop.Clock.Pass(TimeSpan.FromMinutes(1));
+        Assert.Null(shop.Door.Who(token, deed: false));
+    }
+
+    [Fact]
+    public void Deeds_do_not_carry_it_over_the_day()
+    {
+        using var shop = new ClosedShop();
+        var token = shop.Started().Token;
+        for (var minutes = 10; minutes < 12 * 60; minutes += 10)
+        {
+            shop.Clock.Pass(TimeSpan.FromMinutes(10));
+            Assert.NotNull(shop.Door.Who(token, deed: true));
+        }
+        shop.Clock.Pass(TimeSpan.FromMinutes(10));
+        Assert.Null(shop.Door.Who(token, deed: true));
+    }
+
+    [Fact]
+    public void On_a_device_of_ones_own_it_lasts_a_working_day()
+    {
+        using var shop = new ClosedShop(shared: false);
+        var token = shop.Started().Token;
+        shop.Clock.Pass(TimeSpan.FromHours(7.9));
+        Assert.NotNull(shop.Door.Who(token, deed: true));
+        shop.Clock.Pass(TimeSpan.FromHours(8));
+        Assert.Null(shop.Door.Who(token, deed: true));
+    }
+
+    [Fact]
+    public void It_survives_a_restart_of_the_server_and_no_token_is_kept()
+    {
+        using var shop = new ClosedShop();
+        var token = shop.Started().Token;
+        Assert.Equal(ClosedShop.Technician, shop.Reopened().Who(token, deed: true)!.Person);
+        foreach (var file in Directory.GetFiles(shop.Folder, "door.db*"))
+        {
+            var kept = System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(file));
+            Assert.DoesNotContain(token, kept, StringComparison.Ordinal);
+            Assert.DoesNotContain(ClosedShop.Pin, kept, StringComparison.Ordinal);
+            Assert.DoesNotContain(ClosedShop.Passphrase, kept, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Who_confirms_a_release_shows_the_secret_again()
+    {
+        using var shop = new ClosedShop();
+        var bram = shop.Started().You;
+        Assert.NotNull(shop.Door.Confirm(bram, "412", "111112").No);
+        var given = shop.Door.Confirm(bram, "412", ClosedShop.Pin).Yes!;
+        bool For(string? confirmation, string entry, string person, string device, string job) =>
+            shop.Door.IsConfirmed(confirmation, entry, person, device, job);
+        Assert.False(For(given, "e1", ClosedShop.Technician, bram.Device, "413"));
+        Assert.False(For(given, "e1", ClosedShop.Lead, bram.Device, "412"));
+        Assert.False(For(given, "e1", ClosedShop.Technician, "d-other", "412"));
+        Assert.False(For("made up", "e1", ClosedShop.Technician, bram.Device, "412"));
+        Assert.False(For("1" + given, "e1", ClosedShop.Technician, bram.Device, "412"));
+        Assert.False(For(null, "e1", ClosedShop.Technician, bram.Device, "412"));
+        Assert.True(For(given, "e1", ClosedShop.Technician, bram.Device, "412"));
+        Assert.True(For(given, "e1", ClosedShop.Technician, bram.Device, "412")); // the same entry sent again
+        Assert.False(For(given, "e2", ClosedShop.Technician, bram.Device, "412")); // and no other
+    }
+}
