@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.AspNetCore.HttpOverrides;
 
 namespace Witnessmark.Serve;
 
@@ -25,9 +26,10 @@ public static class PlainHttp
         );
     }
 
-    /// <summary>Whether the one who asks sits at this computer; a proxy that says for whom it asks does not.</summary>
+    /// <summary>Whether the one who asks sits at this computer. Nobody does for whom a proxy asks: its 127.0.0.1 is another computer's.</summary>
     public static bool IsOfThisComputer(HttpContext context) =>
-        context.Connection.RemoteIpAddress is { } remote
+        !context.Request.Headers.ContainsKey(ForwardedHeadersDefaults.XOriginalForHeaderName)
+        && context.Connection.RemoteIpAddress is { } remote
         && IPAddress.IsLoopback(remote.IsIPv4MappedToIPv6 ? remote.MapToIPv4() : remote);
 
     private static bool MayComePlain(PathString path) =>

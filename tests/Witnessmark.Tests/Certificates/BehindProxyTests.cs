@@ -39,6 +39,10 @@ public sealed class BehindProxyTests
     }
 
     [Fact]
+    public async Task What_stands_before_its_word_is_not_believed_even_where_it_names_the_proxy_itself() =>
+        Assert.EndsWith(" 127.0.0.1", await Seen("127.0.0.1", ("For", "203.0.113.9, 127.0.0.1")));
+
+    [Fact]
     public async Task The_program_itself_takes_nobodys_word_but_its_proxys()
     {
         using var shop = new ShopFolder();

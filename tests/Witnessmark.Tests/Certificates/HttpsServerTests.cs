@@ -62,6 +62,16 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
     }
 
     [Fact]
+    public async Task The_proxys_own_computer_is_not_this_one()
+    {
+        using var client = ShopFolder.Trusting();
+        var asked = new HttpRequestMessage(HttpMethod.Get, one.Server.Plain);
+        asked.Headers.Add("X-Forwarded-For", "127.0.0.1");
+        using var answer = await client.SendAsync(asked, stop);
+        Assert.Equal(HttpStatusCode.TemporaryRedirect, answer.StatusCode);
+    }
+
+    [Fact]
     public async Task What_others_send_without_HTTPS_is_not_taken_in()
     {
         using var client = ShopFolder.Trusting();
