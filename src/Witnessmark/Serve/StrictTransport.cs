@@ -27,7 +27,7 @@ public static class StrictTransport
     }
 
     /// <summary>Whether a host is a name that others know this server by.</summary>
-    public static bool IsName(string host) =>
+    private static bool IsName(string host) =>
         !IPAddress.TryParse(host, out _)
         && !host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
         && host.Length > 0;

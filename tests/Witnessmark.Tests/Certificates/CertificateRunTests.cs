@@ -75,6 +75,16 @@ public sealed class CertificateRunTests : IDisposable
         Assert.Equal("torn", File.ReadAllText(shop.In("keys/authority.pem")));
     }
 
+    [Fact]
+    public void What_may_not_sign_is_no_authority()
+    {
+        shop.Made(ShopFolder.Noon);
+        File.Copy(shop.In("keys/server.pem"), shop.In("keys/authority.pem"), overwrite: true);
+        var (code, _, said) = Make(ShopFolder.Noon, "bench-1.local");
+        Assert.Equal(2, code);
+        Assert.Contains("may not sign others", said);
+    }
+
     [Theory]
     [InlineData("pc.example.org", "does not vouch for pc.example.org: it was made for local,")]
     [InlineData("shop", "could be a top-level domain")]

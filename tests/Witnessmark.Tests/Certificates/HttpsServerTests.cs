@@ -136,15 +136,6 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
     }
 
     [Fact]
-    public async Task With_its_own_authority_the_shop_does_not_bind_browsers_to_HTTPS()
-    {
-        using var client = ShopFolder.Trusting(one.Authority.Certificate);
-        using var answer = await client.GetAsync(one.Server.Https, stop);
-        Assert.False(answer.Headers.Contains("Strict-Transport-Security"));
-        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-    }
-
-    [Fact]
     public void At_the_start_it_says_the_ways_in()
     {
         var (plain, https) = (one.Server.Plain.Port, one.Server.Https.Port);

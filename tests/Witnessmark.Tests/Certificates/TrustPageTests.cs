@@ -43,15 +43,6 @@ public class TrustPageTests
         Assert.Contains("for the domains local, localhost, home.arpa, internal, bench-1: not for your bank", Page());
 
     [Theory]
-    [InlineData("bench.example.org", true)]
-    [InlineData("localhost", false)]
-    [InlineData("192.168.1.7", false)]
-    [InlineData("::1", false)]
-    [InlineData("", false)]
-    public void Only_names_may_be_bound_to_HTTPS(string host, bool name) =>
-        Assert.Equal(name, StrictTransport.IsName(host));
-
-    [Theory]
     [InlineData("192.168.1.7", "192.168.1.7", false)]
     [InlineData("192.168.1.7", "192.168.1.8", true)]
     [InlineData("bench-1", "192.168.1.8", false)] // by name it is found wherever it is
