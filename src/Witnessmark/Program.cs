@@ -4,6 +4,7 @@ using Witnessmark.Backups;
 using Witnessmark.Book;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
+using Witnessmark.Certificates;
 using Witnessmark.Day;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
@@ -29,6 +30,7 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     BookCommand.Create(),
     CalcCommand.Create(),
     CampaignsCommand.Create(),
+    CertificateCommand.Create(),
     DayCommand.Create(),
     DoctorCommand.Create(),
     DoorCommand.Create(),

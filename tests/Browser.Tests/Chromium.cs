@@ -19,12 +19,13 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M).</summary>
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), and it may know a shop.</summary>
     public async Task<BrowserDevice> Device(
         int width = 390,
         int height = 844,
         ColorScheme scheme = ColorScheme.Light,
-        string? camera = null
+        string? camera = null,
+        KnownShop? knows = null
     )
     {
         var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
@@ -47,7 +48,9 @@ public sealed class Chromium : IAsyncLifetime
                             "--use-fake-device-for-media-stream",
                             $"--use-file-for-fake-video-capture={camera}",
                         },
+                    .. knows is null ? [] : new[] { $"--host-resolver-rules=MAP {knows.Name} 127.0.0.1" },
                 ],
+                Env = knows?.Surroundings(),
                 ViewportSize = new() { Width = width, Height = height },
                 ColorScheme = scheme,
                 HasTouch = true,

@@ -10,6 +10,7 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
     private readonly string data = Directory.CreateTempSubdirectory("witnessmark-shop-").FullName;
     private readonly int port = FreePort();
+    private readonly int https = FreePort();
     private Process? server;
 
     /// <summary>Its data folder.</summary>
@@ -17,13 +18,27 @@ public sealed class RunningShop(string program) : IAsyncDisposable
 
     public string Address => $"http://localhost:{port}/";
 
+    /// <summary>Name that its certificate is for; null: it has none and serves this computer alone.</summary>
+    public string? Name { get; private set; }
+
+    /// <summary>Where devices come to that know it by its name.</summary>
+    public string Secure => $"https://{Name}:{https}/";
+
     /// <summary>Starts one.</summary>
     /// <param name="published">The program.</param>
     /// <param name="without">Key of a figure that the shop's sheet does not have, or null.</param>
     /// <param name="setting">A line more in its <c>[workshop]</c>, or null.</param>
-    public static async Task<RunningShop> Start(Published published, string? without = null, string? setting = null)
+    /// <param name="name">A name that it makes a certificate for, and serves with HTTPS; or null.</param>
+    public static async Task<RunningShop> Start(
+        Published published,
+        string? without = null,
+        string? setting = null,
+        string? name = null
+    )
     {
-        var shop = new RunningShop(published.Folder);
+        var shop = new RunningShop(published.Folder) { Name = name };
+        if (name is not null)
+            await shop.Run("certificate", "make", "--for", name);
         if ((without ?? setting) is not null)
             shop.Fill();
         if (without is not null)
@@ -36,19 +51,13 @@ public sealed class RunningShop(string program) : IAsyncDisposable
 
     public async Task Start()
     {
+        string[] ports = Name is null ? ["--urls", Address] : ["--port", $"{port}", "--https", $"{https}"];
         server = Process.Start(
-            new ProcessStartInfo("dotnet")
+            new ProcessStartInfo(
+                "dotnet",
+                [Path.Combine(program, "witnessmark.dll"), "serve", "--demo", "--data", data, .. ports]
+            )
             {
-                ArgumentList =
-                {
-                    Path.Combine(program, "witnessmark.dll"),
-                    "serve",
-                    "--demo",
-                    "--data",
-                    data,
-                    "--urls",
-                    Address,
-                },
                 RedirectStandardOutput = true,
             }
         )!;
@@ -108,15 +117,7 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     {
         var file = Path.Combine(data, "list.csv");
         await File.WriteAllBytesAsync(file, list);
-        using var import = Process.Start(
-            new ProcessStartInfo("dotnet")
-            {
-                ArgumentList = { Path.Combine(program, "witnessmark.dll"), "machines", "import", file, "--data", data },
-                RedirectStandardOutput = true,
-            }
-        )!;
-        await import.WaitForExitAsync();
-        Assert.Equal(0, import.ExitCode);
+        await Run("machines", "import", file);
     }
 
     /// <summary>Puts something on the shop's shelf; from then on somebody keeps count of it.</summary>
@@ -151,6 +152,18 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     {
         await Stop();
         Directory.Delete(data, recursive: true);
+    }
+
+    private async Task Run(params string[] command)
+    {
+        using var run = Process.Start(
+            new ProcessStartInfo("dotnet", [Path.Combine(program, "witnessmark.dll"), .. command, "--data", data])
+            {
+                RedirectStandardOutput = true,
+            }
+        )!;
+        await run.WaitForExitAsync();
+        Assert.Equal(0, run.ExitCode);
     }
 
     private void Fill()

@@ -16,7 +16,7 @@ self.addEventListener("activate", (event) => event.waitUntil(activate()));
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (url.pathname.startsWith("/api/")) return;
+  if (url.pathname.startsWith("/api/") || url.pathname.startsWith("/trust")) return; // the shop's own to answer
   if (event.request.mode === "navigate") event.respondWith(page());
   else if (paths.has(url.pathname)) event.respondWith(file(event.request, url.pathname));
 });

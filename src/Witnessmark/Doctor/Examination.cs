@@ -20,6 +20,7 @@ public static class Examination
             OfPlace(data),
             .. DataPlace.DriveOf(data) is { } drive ? [OfRoom(drive.AvailableFreeSpace)] : (Finding[])[],
             OfServer(data),
+            CertificateFinding.Of(data, now),
             OfFiles(data),
             .. OfDatabases(data),
             OfLedger(data),

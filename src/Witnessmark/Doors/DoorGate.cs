@@ -86,9 +86,7 @@ public static class DoorGate
 
     // by both: a page of elsewhere may name this computer by a name of its own, and a proxy may speak from here for the whole network
     private static bool IsHere(HttpContext context) =>
-        context.Connection.RemoteIpAddress is { } from
-        && IPAddress.IsLoopback(from)
-        && IsThisComputer(context.Request.Host.Host);
+        PlainHttp.IsOfThisComputer(context) && IsThisComputer(context.Request.Host.Host);
 
     private static bool IsThisComputer(string host) =>
         host == "localhost" || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));

@@ -15,7 +15,7 @@ public static class KeyFolder
     {
         var path = Path.Combine(data, Own);
         if (!File.Exists(path))
-            Write(path, Keys.ShopKey.NewFile(Keys.ShopKey.Drawn()));
+            SecretFile.Write(path, Keys.ShopKey.NewFile(Keys.ShopKey.Drawn()));
         try
         {
             return Keys.ShopKey.Read(File.ReadAllText(path));
@@ -51,7 +51,7 @@ public static class KeyFolder
     {
         var key = Public(file);
         var path = Path.Combine(data, Others, $"{name}.json");
-        Write(path, JsonText(key));
+        SecretFile.Write(path, JsonText(key));
         return key.Id;
     }
 
@@ -75,20 +75,5 @@ public static class KeyFolder
         {
             throw new FormatException($"{file}: {wrong.Message}", wrong);
         }
-    }
-
-    private static void Write(string path, string text)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        var half = path + ".new";
-        var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        using (var file = new FileStream(half, options))
-        {
-            file.Write(System.Text.Encoding.UTF8.GetBytes(text));
-            file.Flush(flushToDisk: true);
-        }
-        File.Move(half, path, overwrite: true);
     }
 }

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
+using Witnessmark.Certificates;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
 
@@ -11,7 +12,7 @@ public static class Server
     private const long LargestRequest = 4 * 1024 * 1024;
 
     /// <summary>Exit code: 0 stopped as asked, 2 could not start.</summary>
-    public static int Run(DataFolder data, string urls, bool demo)
+    public static int Run(DataFolder data, Listening listening, bool demo)
     {
         try
         {
@@ -19,6 +20,9 @@ public static class Server
             if (DataPlace.Refusal(data.Path) is { } refusal)
                 return CannotStart(refusal);
             using var held = ServedFolder.Hold(data.Path);
+            var (shown, missing) = listening.Shown(data, TimeProvider.System, Console.Error);
+            if (missing is not null)
+                return CannotStart(missing);
             if (demo)
                 DemoShop.Fill(data, AppContext.BaseDirectory);
             if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
@@ -32,12 +36,13 @@ public static class Server
                 DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
                 DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
             }
-            using var app = Build(shop, data, urls);
-            app.Start();
+            using var app = Build(shop, data, listening, shown);
+            app.StartAt(listening);
             Console.WriteLine($"Data folder: {data.Path}");
             if (Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
                 Console.WriteLine(full.Says);
-            Console.WriteLine($"Open {string.Join(" or ", app.Urls)} in a browser. Ctrl+C stops.");
+            foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
+                Console.WriteLine(line);
             app.WaitForShutdown();
             return ExitCode.Ok;
         }
@@ -53,13 +58,14 @@ public static class Server
         return ExitCode.Malformed;
     }
 
-    private static WebApplication Build(ServedShop shop, DataFolder data, string urls)
+    private static WebApplication Build(ServedShop shop, DataFolder data, Listening listening, ShownCertificate? shown)
     {
         // the pages lie beside the program, wherever it is started from
         var builder = WebApplication.CreateBuilder(
             new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }
         );
-        builder.WebHost.UseUrls(urls).UseStaticWebAssets();
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.Open(listening, shown);
         builder.WebHost.ConfigureKestrel(server =>
         {
             server.Limits.MaxRequestBodySize = LargestRequest;
@@ -70,10 +76,14 @@ public static class Server
         builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
         builder.Services.AddSingleton(shop.Door).AddDoorLimit();
         var app = builder.Build();
+        app.UseBehindProxy(listening);
+        app.UseStrictTransport(listening);
         app.UseResponseHeaders();
         app.UsePlainFailures();
+        app.UsePlainHttp(listening);
         app.UseDoor();
         app.UseRateLimiter();
+        app.MapTrust(listening, shown);
         app.MapApi();
         app.MapPages();
         return app;
