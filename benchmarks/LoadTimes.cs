@@ -31,8 +31,12 @@ internal static class LoadTimes
         await watching;
         var all = times.SelectMany(t => t).Order().ToArray();
         Console.WriteLine($"{Devices} devices, {InBatch} entries each a second, for {seconds} s");
-        Console.WriteLine($"acknowledged entries a second {all.Length * InBatch / (double)seconds, 10:0}   bar {Devices * InBatch}");
-        Console.WriteLine($"p50 ms {Share(all, 0.5), 10:0}   p99 ms {Share(all, 0.99), 8:0}   worst ms {all[^1], 8:0}   bar 250");
+        Console.WriteLine(
+            $"acknowledged entries a second {all.Length * InBatch / (double)seconds, 10:0}   bar {Devices * InBatch}"
+        );
+        Console.WriteLine(
+            $"p50 ms {Share(all, 0.5), 10:0}   p99 ms {Share(all, 0.99), 8:0}   worst ms {all[^1], 8:0}   bar 250"
+        );
         Console.WriteLine(
             $"memory MB: at the start {before:0}, in the first quarter {memory.Take(memory.Count / 4 + 1).Max():0}, in the last {memory.Skip(memory.Count * 3 / 4).Max():0}"
         );
@@ -55,8 +59,12 @@ internal static class LoadTimes
         var entries = batches * InBatch;
         Console.WriteLine($"{batches} batches of {InBatch}, one after the other, each on the disk before the next");
         Console.WriteLine($"SQLite alone, the same rows      {entries / alone, 9:0} entries/s");
-        Console.WriteLine($"the ledger                       {entries / ledger, 9:0} entries/s   {ledger / alone, 5:0.00} times as long   bar 2");
-        Console.WriteLine($"the server, over HTTP            {entries / over, 9:0} entries/s   {over / alone, 5:0.00} times as long");
+        Console.WriteLine(
+            $"the ledger                       {entries / ledger, 9:0} entries/s   {ledger / alone, 5:0.00} times as long   bar 2"
+        );
+        Console.WriteLine(
+            $"the server, over HTTP            {entries / over, 9:0} entries/s   {over / alone, 5:0.00} times as long"
+        );
     }
 
     private static double Ledger(int batches)
@@ -98,7 +106,8 @@ internal static class LoadTimes
             insert.CommandText =
                 "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE entries (o INTEGER PRIMARY KEY, id TEXT, shop TEXT, job TEXT, device TEXT, epoch INTEGER, seq INTEGER, kind TEXT, body TEXT, at TEXT, by TEXT, previous TEXT, hash TEXT, jobhash TEXT, received TEXT); CREATE UNIQUE INDEX a ON entries (id); CREATE UNIQUE INDEX b ON entries (device, epoch, seq); CREATE INDEX c ON entries (job, o)";
             insert.ExecuteNonQuery();
-            insert.CommandText = "INSERT INTO entries VALUES ($0, $1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)";
+            insert.CommandText =
+                "INSERT INTO entries VALUES ($0, $1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)";
             for (var i = 0; i < 15; i++)
                 insert.Parameters.Add(new SqliteParameter { ParameterName = $"${i}" });
             var watch = Stopwatch.StartNew();
@@ -110,8 +119,21 @@ internal static class LoadTimes
                 {
                     object?[] values =
                     [
-                        row.Order, row.Id, row.Shop, row.Job, row.Device, row.Epoch, row.Seq, row.Kind, row.Body, row.At,
-                        row.By, row.DevicePrevious, row.Hash, row.JobHash, row.Received,
+                        row.Order,
+                        row.Id,
+                        row.Shop,
+                        row.Job,
+                        row.Device,
+                        row.Epoch,
+                        row.Seq,
+                        row.Kind,
+                        row.Body,
+                        row.At,
+                        row.By,
+                        row.DevicePrevious,
+                        row.Hash,
+                        row.JobHash,
+                        row.Received,
                     ];
                     for (var i = 0; i < values.Length; i++)
                         insert.Parameters[i].Value = values[i] ?? DBNull.Value;
@@ -207,5 +229,6 @@ internal static class LoadTimes
         }
     }
 
-    private static double Share(double[] sorted, double share) => sorted[(int)Math.Min(sorted.Length - 1, share * sorted.Length)];
+    private static double Share(double[] sorted, double share) =>
+        sorted[(int)Math.Min(sorted.Length - 1, share * sorted.Length)];
 }

@@ -1,7 +1,6 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
-using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Ledger;
 

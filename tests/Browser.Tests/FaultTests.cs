@@ -24,8 +24,16 @@ public sealed class FaultTests(Published published, Chromium chromium)
         [
             ("the reply is lost after the shop committed", Entries, LoseReply),
             ("the request comes twice", Entries, Double),
-            ("the shop's program is broken", All, route => Answer(route, 500, "application/json", """{"error":"A fault."}""")),
-            ("a hotel's page answers instead", All, route => Answer(route, 200, "text/html", "<h1>Welcome, please log in</h1>")),
+            (
+                "the shop's program is broken",
+                All,
+                route => Answer(route, 500, "application/json", """{"error":"A fault."}""")
+            ),
+            (
+                "a hotel's page answers instead",
+                All,
+                route => Answer(route, 200, "text/html", "<h1>Welcome, please log in</h1>")
+            ),
             ("a proxy finds it too much at once", Entries, TooMuch),
             ("the shop refuses", Entries, route => Answer(route, 400, "application/json", """{"error":"No."}""")),
             ("a third gets lost and the rest is slow", All, route => Slow(route, chance)),
@@ -58,9 +66,15 @@ public sealed class FaultTests(Published published, Chromium chromium)
         await Reads(hand);
         var written = 1;
         var years = TimeSpan.FromDays(3653);
-        foreach (var off in (TimeSpan[])[TimeSpan.FromSeconds(1), TimeSpan.FromHours(1), years, -years, TimeSpan.FromHours(-1)])
+        foreach (
+            var off in (TimeSpan[])
+                [TimeSpan.FromSeconds(1), TimeSpan.FromHours(1), years, -years, TimeSpan.FromHours(-1)]
+        )
         {
-            await hand.Page.EvaluateAsync("ms => { const right = Date.now; Date.now = () => right() + ms; }", off.TotalMilliseconds);
+            await hand.Page.EvaluateAsync(
+                "ms => { const right = Date.now; Date.now = () => right() + ms; }",
+                off.TotalMilliseconds
+            );
             await Notes(hand, $"off by {off}");
             await hand.SeesSaved(++written, written);
         }

@@ -38,7 +38,9 @@ public sealed class AcceptTests : IDisposable
     [Fact]
     public void Bytes_that_are_no_text_are_set_aside_whole_and_hold_nothing_up()
     {
-        var spoilt = System.Text.Encoding.UTF8.GetBytes(Text(_chain[1]).Replace("note", "n?te", StringComparison.Ordinal));
+        var spoilt = System.Text.Encoding.UTF8.GetBytes(
+            Text(_chain[1]).Replace("note", "n?te", StringComparison.Ordinal)
+        );
         spoilt[Array.IndexOf(spoilt, (byte)'?')] = 0xC3; // the first half of a letter (RFC 3629, section 3), and the second is missing
         using var json = System.Text.Json.JsonDocument.Parse(spoilt);
         var receipt = _shop.Ledger.Accept(

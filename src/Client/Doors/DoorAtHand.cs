@@ -42,7 +42,8 @@ internal sealed class DoorAtHand(ShopDoor shop, DoorKey key, DeviceLedger ledger
     public string? Role { get; private set; }
 
     /// <summary>Whether the shop was met with its door closed.</summary>
-    public bool IsClosed => State is not DoorState.Open && (State != DoorState.Unknown || ledger.Facts.Door is not null);
+    public bool IsClosed =>
+        State is not DoorState.Open && (State != DoorState.Unknown || ledger.Facts.Door is not null);
 
     /// <summary>Whether nothing is shown before somebody signed in.</summary>
     public bool Asks => State is DoorState.Stranger or DoorState.SignedOut || (IsClosed && ledger.Facts.Person is null);

@@ -19,7 +19,8 @@ internal static class DoorWords
     public const string LetIn = "Let it in";
 
     public const string Who = "Who are you?";
-    public const string KeptHere = "What was written on this device is kept and goes to the shop once somebody signed in.";
+    public const string KeptHere =
+        "What was written on this device is kept and goes to the shop once somebody signed in.";
     public const string NeedsShop = "Signing in needs the shop";
     public const string NeedsShopWhy =
         "The shop does not answer, and no secret is kept on this device. Entries that were made here are kept.";
@@ -48,7 +49,8 @@ internal static class DoorWords
     public const string CloseBack =
         "It stays closed. Keep the passphrase safe: who may open a lost name again is another lead, or whoever may use the shop's computer.";
     public const string Lead = "Which lead are you?";
-    public const string NoLeads = "shop.toml names no leads. Under [workshop], leads = [\"NAME\"] says who they are; start the server again after it.";
+    public const string NoLeads =
+        "shop.toml names no leads. Under [workshop], leads = [\"NAME\"] says who they are; start the server again after it.";
 
     public const string Book = "Who may come in, and what happened";
     public const string People = "People";

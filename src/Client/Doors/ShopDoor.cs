@@ -22,15 +22,9 @@ internal sealed class ShopDoor(HttpClient http)
         where T : class => Ask(() => http.GetAsync($"api/door/{path}"), type);
 
     public Task<(EnrolledReply? Reply, string? No)> ShutOut(string device) =>
-        Ask(
-            () => http.DeleteAsync($"api/door/devices/{Uri.EscapeDataString(device)}"),
-            DoorJson.Default.EnrolledReply
-        );
+        Ask(() => http.DeleteAsync($"api/door/devices/{Uri.EscapeDataString(device)}"), DoorJson.Default.EnrolledReply);
 
-    private static async Task<(T? Reply, string? No)> Ask<T>(
-        Func<Task<HttpResponseMessage>> ask,
-        JsonTypeInfo<T> type
-    )
+    private static async Task<(T? Reply, string? No)> Ask<T>(Func<Task<HttpResponseMessage>> ask, JsonTypeInfo<T> type)
         where T : class
     {
         try

@@ -52,9 +52,7 @@ public sealed partial class DoorRows
 
     /// <summary>A session by the hash of its token; null when it ended.</summary>
     public KeptSession? Session(string hash) =>
-        connection
-            .Rows($"SELECT {SessionColumns} FROM session WHERE hash = $1", SessionOf, hash)
-            .SingleOrDefault();
+        connection.Rows($"SELECT {SessionColumns} FROM session WHERE hash = $1", SessionOf, hash).SingleOrDefault();
 
     /// <summary>Whoever is signed in did something.</summary>
     public void Deed(string hash, DateTimeOffset now) =>
@@ -80,11 +78,5 @@ public sealed partial class DoorRows
         );
 
     private static KeptSession SessionOf(SqliteDataReader row) =>
-        new(
-            row.GetString(0),
-            row.GetString(1),
-            row.GetString(2),
-            Time(row.GetInt64(3)),
-            Time(row.GetInt64(4))
-        );
+        new(row.GetString(0), row.GetString(1), row.GetString(2), Time(row.GetInt64(3)), Time(row.GetInt64(4)));
 }

@@ -19,7 +19,8 @@ public sealed partial class DoorRows
     public KeptPerson Person(string name) =>
         connection
             .Rows("SELECT name, hash, failures, wait_until, shut FROM person WHERE name = $1", PersonOf, name)
-            .SingleOrDefault() ?? new(name, null, 0, null, false);
+            .SingleOrDefault()
+        ?? new(name, null, 0, null, false);
 
     /// <summary>Keeps what is known of a person now.</summary>
     public void Put(KeptPerson person) =>
@@ -72,11 +73,8 @@ public sealed partial class DoorRows
     public bool Use(string nonce, DateTimeOffset until, DateTimeOffset now)
     {
         connection.Change("DELETE FROM used_nonce WHERE until <= $1", Stamp(now));
-        return connection.Change(
-                "INSERT OR IGNORE INTO used_nonce (nonce, until) VALUES ($1, $2)",
-                nonce,
-                Stamp(until)
-            ) == 1;
+        return connection.Change("INSERT OR IGNORE INTO used_nonce (nonce, until) VALUES ($1, $2)", nonce, Stamp(until))
+            == 1;
     }
 
     /// <summary>The key by which the shop knows its own numbers and confirmations again; null until it was drawn.</summary>
@@ -118,7 +116,8 @@ public sealed partial class DoorRows
         connection.Change("INSERT OR IGNORE INTO closed (row, at) VALUES (1, $1)", Stamp(now));
 
     /// <summary>Writes down that an entry releases a job without a confirmation; false when it was written down before.</summary>
-    public bool Flag(string entry) => connection.Change("INSERT OR IGNORE INTO unconfirmed (entry) VALUES ($1)", entry) == 1;
+    public bool Flag(string entry) =>
+        connection.Change("INSERT OR IGNORE INTO unconfirmed (entry) VALUES ($1)", entry) == 1;
 
     /// <summary>Entries that release a job without a confirmation.</summary>
     public IReadOnlyList<string> Flagged() => connection.Rows("SELECT entry FROM unconfirmed", row => row.GetString(0));

@@ -22,7 +22,9 @@ internal static class BookText
             output.WriteLine($"  {person.Name}, {person.Role}: {Standing(person)}");
         output.WriteLine("Devices");
         foreach (var device in book.Devices)
-            output.WriteLine($"  {device.Id}  {device.Label}, {(device.Shared ? "shared" : "somebody's own")}, {Standing(device)}");
+            output.WriteLine(
+                $"  {device.Id}  {device.Label}, {(device.Shared ? "shared" : "somebody's own")}, {Standing(device)}"
+            );
         output.WriteLine("What happened, the newest first");
         foreach (var happened in book.Events)
             output.WriteLine($"  {At(happened.At)}  {happened.Says}");

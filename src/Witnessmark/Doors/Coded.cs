@@ -10,7 +10,8 @@ internal static class Coded
     public static byte[]? Bytes(string text, int count)
     {
         var bytes = new byte[count];
-        return Base64Url.DecodeFromChars(text, bytes, out _, out var written) == OperationStatus.Done && written == count
+        return
+            Base64Url.DecodeFromChars(text, bytes, out _, out var written) == OperationStatus.Done && written == count
             ? bytes
             : null;
     }

@@ -59,10 +59,7 @@ public sealed partial class Door
                         rows.CodeOf(p.Name, Now)
                     )),
             ],
-            [
-                .. rows.Devices()
-                    .Select(d => new DeviceInBook(d.Id, d.Label, d.Shared, d.LetInBy, d.At, d.Revoked)),
-            ],
+            [.. rows.Devices().Select(d => new DeviceInBook(d.Id, d.Label, d.Shared, d.LetInBy, d.At, d.Revoked))],
             [.. rows.Events(newest).Select(e => new EventInBook(e.At, e.What, e.Says))],
             EventChain.Fault(rows.AllEvents())
         ));
@@ -80,7 +77,13 @@ public sealed partial class Door
             if (rows.Device(device.Id) is null)
             {
                 rows.Add(device with { Label = device.Label.Trim(), LetInBy = lead, At = Now });
-                rows.Note(Now, DoorEvents.DeviceIn, lead, device.Id, $"The device \"{device.Label.Trim()}\" was let in.");
+                rows.Note(
+                    Now,
+                    DoorEvents.DeviceIn,
+                    lead,
+                    device.Id,
+                    $"The device \"{device.Label.Trim()}\" was let in."
+                );
             }
             return In(rows, device.Id, lead);
         });

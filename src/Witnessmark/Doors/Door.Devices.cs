@@ -7,8 +7,7 @@ public sealed partial class Door
     private const int LongestLabel = 60;
 
     /// <summary>A code that lets one device in.</summary>
-    public string DeviceCode(string by) =>
-        Give(null, by, DeviceCodeLife, $"{by} gave a code that lets a device in.");
+    public string DeviceCode(string by) => Give(null, by, DeviceCodeLife, $"{by} gave a code that lets a device in.");
 
     /// <summary>A code by which a person chooses a secret; whoever was signed in under the name is out.</summary>
     public Answered<string> StartCode(string person, string by)

@@ -62,7 +62,13 @@ public sealed partial class Door
         {
             if (Tried(rows, who.Device, who.Person, secret) is { } no)
                 return Answered<string>.Because(no);
-            rows.Note(Now, DoorEvents.Confirmed, who.Person, who.Device, $"{who.Person} confirmed the release of {job}.");
+            rows.Note(
+                Now,
+                DoorEvents.Confirmed,
+                who.Person,
+                who.Device,
+                $"{who.Person} confirmed the release of {job}."
+            );
             return Confirmation.Make(Key, Now, who.Person, who.Device, job);
         });
 

@@ -90,13 +90,7 @@ public sealed partial class Door(string folder, Func<Workshop> shop, TimeProvide
             if (rows.Session(Token.Hash(token)) is { } session)
             {
                 rows.End(session.Hash);
-                rows.Note(
-                    Now,
-                    DoorEvents.SignedOut,
-                    session.Person,
-                    session.Device,
-                    $"{session.Person} signed out."
-                );
+                rows.Note(Now, DoorEvents.SignedOut, session.Person, session.Device, $"{session.Person} signed out.");
             }
             return true;
         });

@@ -1,3 +1,4 @@
+using Witnessmark.Certificates;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Doors;
@@ -19,7 +20,21 @@ internal static class DoorBook
     private static IResult Get(Door door) => door.IsClosed ? Results.Json(door.Book(Newest)) : Open();
 
     private static IResult DeviceCode(HttpContext context, Door door) =>
-        context.Who() is { } lead ? Results.Json(new { Code = door.DeviceCode(lead.Person) }) : Open();
+        context.Who() is { } lead ? CodeOf(door.DeviceCode(lead.Person), context.Request) : Open();
+
+    /// <summary>The code, and where another device can use the address that the lead has, the address with it as a drawing.</summary>
+    private static IResult CodeOf(string code, HttpRequest request) =>
+        Results.Json(
+            new
+            {
+                Code = code,
+                Picture = request.IsHttps && !DoorGate.IsThisComputer(request.Host.Host)
+                    ? TrustCode
+                        .Svg($"https://{request.Host.Value}/#{code}")
+                        .Replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ", StringComparison.Ordinal)
+                    : null,
+            }
+        );
 
     private static IResult StartCode(string name, HttpContext context, Door door)
     {

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Machines;
 using Witnessmark.Calc;
 using Witnessmark.Serve;
 
@@ -21,16 +20,25 @@ public static class DoorCommand
             Recursive = true,
         };
         var lead = new Option<string>("--lead") { Description = "one of the leads in shop.toml", Required = true };
-        var close = new Command("close", "Close the door: from now on everybody signs in. Asks for the lead's passphrase.")
+        var close = new Command(
+            "close",
+            "Close the door: from now on everybody signs in. Asks for the lead's passphrase."
+        )
         {
             lead,
         };
         var name = new Argument<string>("name") { Description = "one of the people in shop.toml" };
         var start = new Command("start", "Give a person a code by which they choose a new secret.") { name };
-        var device = new Argument<string>("device") { Description = "the device's name in entries, as the book has it" };
+        var device = new Argument<string>("device")
+        {
+            Description = "the device's name in entries, as the book has it",
+        };
         var shut = new Command("shut-out", "Shut a device out, and whoever is signed in on it.") { device };
         var code = new Command("code", "Give a code that lets one device in.");
-        var book = new Command("book", "Who may come in, with which devices, and what happened. Ends with 1 when events were changed.");
+        var book = new Command(
+            "book",
+            "Who may come in, with which devices, and what happened. Ends with 1 when events were changed."
+        );
         close.SetAction(p =>
             Run(p.GetRequiredValue(data), door => Close(door, p.GetRequiredValue(lead), Console.In, Console.Out))
         );
@@ -40,7 +48,8 @@ public static class DoorCommand
         shut.SetAction(p =>
             Run(
                 p.GetRequiredValue(data),
-                door => Said(door.ShutOut(p.GetRequiredValue(device), AtTheComputer), gone => $"{gone.Label} is shut out.")
+                door =>
+                    Said(door.ShutOut(p.GetRequiredValue(device), AtTheComputer), gone => $"{gone.Label} is shut out.")
             )
         );
         code.SetAction(p => Run(p.GetRequiredValue(data), door => Code(door)));

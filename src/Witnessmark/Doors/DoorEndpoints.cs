@@ -56,9 +56,7 @@ internal static class DoorEndpoints
             return wrong;
         var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
         var let = door.LetIn(asked.Code ?? "", device, asked.Nonce ?? "", asked.Signature ?? "");
-        return let.No is { } no
-            ? Failure.Of(let.Status, no)
-            : Results.Json(new { let.Yes!.Label, let.Yes.LetInBy });
+        return let.No is { } no ? Failure.Of(let.Status, no) : Results.Json(new { let.Yes!.Label, let.Yes.LetInBy });
     }
 
     private static IResult Names(SignInAsked asked, Door door)
@@ -136,7 +134,10 @@ internal static class DoorEndpoints
     {
         foreach (var text in texts)
             if (text?.Length > LongestText)
-                return Failure.Of(400, $"One of the texts has {text.Length} characters; at most {LongestText} are taken.");
+                return Failure.Of(
+                    400,
+                    $"One of the texts has {text.Length} characters; at most {LongestText} are taken."
+                );
         return null;
     }
 }

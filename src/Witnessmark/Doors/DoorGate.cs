@@ -88,8 +88,9 @@ public static class DoorGate
     private static bool IsHere(HttpContext context) =>
         PlainHttp.IsOfThisComputer(context) && IsThisComputer(context.Request.Host.Host);
 
-    private static bool IsThisComputer(string host) =>
-        host == "localhost" || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));
+    internal static bool IsThisComputer(string host) =>
+        host == "localhost"
+        || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));
 
     private const string OnlySafely =
         "With its door closed the shop speaks over https only, where nobody on the way can listen. Open its https address.";

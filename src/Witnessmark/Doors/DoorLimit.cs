@@ -1,5 +1,4 @@
 using System.Threading.RateLimiting;
-using Microsoft.AspNetCore.RateLimiting;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Doors;
@@ -23,7 +22,11 @@ internal static class DoorLimit
                 context =>
                     RateLimitPartition.GetFixedWindowLimiter(
                         context.Connection.RemoteIpAddress?.ToString() ?? "",
-                        _ => new FixedWindowRateLimiterOptions { PermitLimit = InOneMinute, Window = TimeSpan.FromMinutes(1) }
+                        _ => new FixedWindowRateLimiterOptions
+                        {
+                            PermitLimit = InOneMinute,
+                            Window = TimeSpan.FromMinutes(1),
+                        }
                     )
             );
             limits.OnRejected = (refused, _) =>

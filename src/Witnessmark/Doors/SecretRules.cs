@@ -44,7 +44,8 @@ public static class SecretRules
     private static string? RefusesPassphrase(string phrase, string person) =>
         phrase.Length < ShortestPassphrase
             ? $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
-        : phrase.Length > LongestPassphrase ? $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
+        : phrase.Length > LongestPassphrase
+            ? $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
         : phrase.Distinct().Count() < 5 ? "It repeats the same few characters. Take several words."
         : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)
             ? "It is only your name. Take several words."
@@ -59,6 +60,5 @@ public static class SecretRules
     private static bool HasOneStep(string pin) =>
         pin.Zip(pin.Skip(1), (a, b) => (b - a + 10) % 10).Distinct().Count() == 1;
 
-    private static bool All(this string text, Func<char, int, bool> holds) =>
-        !text.Where((c, i) => !holds(c, i)).Any();
+    private static bool All(this string text, Func<char, int, bool> holds) => !text.Where((c, i) => !holds(c, i)).Any();
 }

@@ -21,8 +21,7 @@ public static class Token
     public static string Shown(string code) => $"{code[..(CodeLength / 2)]}-{code[(CodeLength / 2)..]}";
 
     /// <summary>A code as it was drawn, however it was typed.</summary>
-    public static string Typed(string code) =>
-        string.Concat(code.ToUpperInvariant().Where(CodeLetters.Contains));
+    public static string Typed(string code) => string.Concat(code.ToUpperInvariant().Where(CodeLetters.Contains));
 
     /// <summary>What is kept of one.</summary>
     public static string Hash(string token) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));

@@ -34,7 +34,8 @@ public static class EntriesEndpoint
         {
             using var json = await JsonDocument.ParseAsync(request.Body, cancellationToken: gone);
             var (batch, why) = BatchJson.Read(json.RootElement);
-            return batch is null ? why!
+            return batch is null
+                ? why!
                 : Strangers(batch, request) ?? Results.Json(await Taken(batch, request, ledger, door));
         }
         catch (JsonException reason)
@@ -46,7 +47,10 @@ public static class EntriesEndpoint
     /// <summary>With a closed door a device brings its own entries and no others': its key is what says that they are its own.</summary>
     private static IResult? Strangers(Batch batch, HttpRequest request) =>
         request.HttpContext.Who() is { } who && who.Device != batch.Device
-            ? Failure.Of(403, $"These are entries of the device \"{batch.Device}\"; \"{who.Device}\" cannot bring them.")
+            ? Failure.Of(
+                403,
+                $"These are entries of the device \"{batch.Device}\"; \"{who.Device}\" cannot bring them."
+            )
             : null;
 
     private static async Task<Receipt> Taken(Batch batch, HttpRequest request, ShopLedger ledger, Door door)

@@ -16,8 +16,15 @@ public class TakeTests
             Take.Quantity<Length>("slack", "").Kind,
             StringComparison.Ordinal
         );
-        Assert.Equal("text with a unit, e.g. \"1 Hz\" (Hz, 1/min), zero or more", Take.Quantity<Frequency>("f", "").Kind);
-        Assert.StartsWith("text with a unit, e.g. \"1 %\"", Take.Quantity<Ratio>("share", "").Kind, StringComparison.Ordinal);
+        Assert.Equal(
+            "text with a unit, e.g. \"1 Hz\" (Hz, 1/min), zero or more",
+            Take.Quantity<Frequency>("f", "").Kind
+        );
+        Assert.StartsWith(
+            "text with a unit, e.g. \"1 %\"",
+            Take.Quantity<Ratio>("share", "").Kind,
+            StringComparison.Ordinal
+        );
         Assert.Equal("text with a unit, e.g. \"1 1/K\", zero or more", Take.Quantity<Expansion>("beta", "").Kind);
     }
 
@@ -33,7 +40,12 @@ public class TakeTests
     [InlineData("1 mm", true, true, true)]
     [InlineData("-1 mm", false, false, true)]
     [InlineData("1 kg", false, false, false)]
-    public void Lengths_are_zero_or_more_or_above_zero_or_of_either_sign(string written, bool zero, bool above, bool any)
+    public void Lengths_are_zero_or_more_or_above_zero_or_of_either_sign(
+        string written,
+        bool zero,
+        bool above,
+        bool any
+    )
     {
         var json = $"\"{written}\"";
         Assert.Equal(zero, Taken(Take.Quantity<Length>("a", ""), json));

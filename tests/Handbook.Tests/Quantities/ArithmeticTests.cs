@@ -58,7 +58,8 @@ public class ArithmeticTests
     private static object Of(Type quantity, double value) =>
         quantity.GetMethod("OfBase", BindingFlags.Public | BindingFlags.Static)!.Invoke(null, [value])!;
 
-    private static double Base(object? quantity) => (double)quantity!.GetType().GetProperty("Base")!.GetValue(quantity)!;
+    private static double Base(object? quantity) =>
+        (double)quantity!.GetType().GetProperty("Base")!.GetValue(quantity)!;
 
     private static object? Op(Type quantity, string name, params object[] values) =>
         quantity.GetMethod($"op_{name}", [.. values.Select(v => v.GetType())])!.Invoke(null, values);

@@ -1,4 +1,3 @@
-using Witnessmark.Handbook.Quantities;
 using Witnessmark.Handbook.Sound;
 
 namespace Witnessmark.Handbook.Tests.Sound;
@@ -17,8 +16,7 @@ public class ToneTests
     }
 
     [Fact]
-    public void Without_hum_none_is_told() =>
-        Assert.Null(Tone.In(Sound().Steady(137.3, 1).Recording).Certain.Hum);
+    public void Without_hum_none_is_told() => Assert.Null(Tone.In(Sound().Steady(137.3, 1).Recording).Certain.Hum);
 
     // the highest pitch that is looked for is an eighth of the rate: 500 Hz of 4000
     [Theory]
@@ -38,7 +36,11 @@ public class ToneTests
     [InlineData(150.4)]
     [InlineData(179.7)]
     public void A_tone_beside_a_multiple_of_the_mains_cannot_be_told_from_hum(double hertz) =>
-        Assert.Contains("mains hum", Tone.In(Sound().Steady(hertz, 1).Recording).Refusal!.Because, StringComparison.Ordinal);
+        Assert.Contains(
+            "mains hum",
+            Tone.In(Sound().Steady(hertz, 1).Recording).Refusal!.Because,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(153)]

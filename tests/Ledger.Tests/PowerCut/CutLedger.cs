@@ -61,7 +61,12 @@ internal sealed class CutLedger : IDisposable
     {
         WatchedFiles.Disk = null;
         SqliteConnection.ClearAllPools();
-        return [.. cuts.SelectMany((cut, number) => Faults(cut.Acknowledged, cut.Files).Select(f => $"cut {number + 1}: {f}"))];
+        return
+        [
+            .. cuts.SelectMany(
+                (cut, number) => Faults(cut.Acknowledged, cut.Files).Select(f => $"cut {number + 1}: {f}")
+            ),
+        ];
     }
 
     public void Dispose()

@@ -29,7 +29,11 @@ public sealed class DoorEventsTests : IDisposable
             book.Events.Reverse().Select(e => e.What)
         );
         Assert.Equal(
-            [(ClosedShop.Lead, "lead", true), (ClosedShop.Technician, "technician", true), (ClosedShop.Reader, "reader", false)],
+            [
+                (ClosedShop.Lead, "lead", true),
+                (ClosedShop.Technician, "technician", true),
+                (ClosedShop.Reader, "reader", false),
+            ],
             book.People.Select(p => (p.Name, p.Role, p.Started))
         );
     }
@@ -58,7 +62,11 @@ public sealed class DoorEventsTests : IDisposable
         using var other = new Serve.TempFolder();
         var open = new Door(other.Path, () => shop.Workshop, shop.Clock);
         Assert.False(open.IsClosed);
-        Assert.Contains("no lead", open.Close(ClosedShop.Technician, ClosedShop.Passphrase).No, StringComparison.Ordinal);
+        Assert.Contains(
+            "no lead",
+            open.Close(ClosedShop.Technician, ClosedShop.Passphrase).No,
+            StringComparison.Ordinal
+        );
         Assert.Contains("characters", open.Close(ClosedShop.Lead, "short").No, StringComparison.Ordinal);
         Assert.False(open.IsClosed);
         Assert.Null(open.Close(ClosedShop.Lead, ClosedShop.Passphrase).No);

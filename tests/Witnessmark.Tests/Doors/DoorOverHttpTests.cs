@@ -35,18 +35,18 @@ public sealed class DoorOverHttpTests : IDisposable
     [Fact]
     public async Task With_a_closed_door_nothing_of_the_shop_is_given_to_a_stranger()
     {
-        Assert.Equal(HttpStatusCode.OK, (await shop.Client.GetAsync("/api/workbench")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Get(shop.Client, "/api/workbench")).StatusCode);
         Assert.Equal(Lead, await HttpDevice.Said(await desk.Close(Lead, Passphrase), "person"));
         foreach (var path in Paths)
         {
             using var request = new HttpRequestMessage(new(path.Method), path.Address);
             if (path.Method is "POST" or "PUT")
                 request.Content = JsonContent.Create(new { });
-            using var answer = await shop.Client.SendAsync(request);
+            using var answer = await Send(shop.Client, request);
             Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
         }
-        Assert.Equal(HttpStatusCode.OK, (await shop.Client.GetAsync("/api/health")).StatusCode);
-        Assert.Equal(HttpStatusCode.OK, (await desk.Client.GetAsync("/api/workbench")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Get(shop.Client, "/api/health")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Get(desk.Client, "/api/workbench")).StatusCode);
     }
 
     private static readonly (string Method, string Address)[] Paths =
@@ -75,16 +75,24 @@ public sealed class DoorOverHttpTests : IDisposable
     public async Task A_technician_works_and_does_not_do_what_leads_do()
     {
         await BramIsIn();
-        Assert.Equal(HttpStatusCode.OK, (await tablet.Client.GetAsync("/api/workbench")).StatusCode);
-        using var book = await tablet.Client.GetAsync("/api/door/book");
+        Assert.Equal(HttpStatusCode.OK, (await Get(tablet.Client, "/api/workbench")).StatusCode);
+        using var book = await Get(tablet.Client, "/api/door/book");
         Assert.Contains("This is for a lead", await HttpDevice.Said(book, "error", HttpStatusCode.Forbidden));
-        using var figure = await tablet.Client.PutAsJsonAsync("/api/sheets/fell-640/figures/chain.slack", new { });
+        using var figure = await Put(tablet.Client, "/api/sheets/fell-640/figures/chain.slack", new { });
         Assert.Equal(HttpStatusCode.Forbidden, figure.StatusCode);
         using var move = await tablet.Post(
             "/api/stock/moves",
-            new { id = "m1", kind = "receive", item = "split-pin-4", amount = "3", by = Lead }
+            new
+            {
+                id = "m1",
+                kind = "receive",
+                item = "split-pin-4",
+                amount = "3",
+                by = Lead,
+            }
         );
         Assert.Contains("not who is signed in", await HttpDevice.Said(move, "error", HttpStatusCode.Forbidden));
+        Assert.Contains($"{Technician} asked for what is for a lead", await Text(desk.Client, "/api/door/book"));
     }
 
     [Fact]
@@ -96,7 +104,7 @@ public sealed class DoorOverHttpTests : IDisposable
         Assert.Contains("cannot bring them", await HttpDevice.Said(foreign, "error", HttpStatusCode.Forbidden));
         Assert.Equal(HttpStatusCode.OK, (await Bring(mine)).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await Bring(Note(tablet.Id, 2, mine.Hash, Lead))).StatusCode);
-        var book = await desk.Client.GetFromJsonAsync<JsonElement>("/api/door/book");
+        var book = await Json(desk.Client, "/api/door/book");
         Assert.Contains(
             book.GetProperty("events").EnumerateArray(),
             e => e.GetProperty("says").GetString()!.Contains($"brought entries of {Lead}: 1", StringComparison.Ordinal)
@@ -113,7 +121,7 @@ public sealed class DoorOverHttpTests : IDisposable
         Assert.DoesNotContain("expires", cookie, StringComparison.OrdinalIgnoreCase);
         using var left = await desk.Post("/api/door/sign-out");
         Assert.Equal(HttpStatusCode.OK, left.StatusCode);
-        Assert.Equal(HttpStatusCode.Unauthorized, (await desk.Client.GetAsync("/api/workbench")).StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(desk.Client, "/api/workbench")).StatusCode);
     }
 
     // W3C Fetch Metadata, 2.3: a browser says where a request came from
@@ -126,7 +134,7 @@ public sealed class DoorOverHttpTests : IDisposable
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, "/api/door/sign-out");
         request.Headers.Add(header, value);
-        using var answer = await shop.Client.SendAsync(request);
+        using var answer = await Send(shop.Client, request);
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
     }
 
@@ -135,8 +143,18 @@ public sealed class DoorOverHttpTests : IDisposable
     {
         using var request = new HttpRequestMessage(HttpMethod.Get, "/api/workbench");
         request.Headers.Host = "shop.elsewhere.example"; // what a page of elsewhere would make the browser say, its name pointing here
-        using var answer = await shop.Client.SendAsync(request);
+        using var answer = await Send(shop.Client, request);
         Assert.Contains("never closed", await HttpDevice.Said(answer, "error", HttpStatusCode.Forbidden));
+    }
+
+    [Fact]
+    public async Task With_its_door_closed_the_shop_says_nothing_to_others_without_HTTPS()
+    {
+        using var closed = await desk.Close(Lead, Passphrase);
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/api/door");
+        request.Headers.Host = "192.168.7.20"; // as another device would name it
+        using var answer = await Send(desk.Client, request);
+        Assert.Contains("over https only", await HttpDevice.Said(answer, "error", HttpStatusCode.Forbidden));
     }
 
     [Fact]
@@ -161,15 +179,27 @@ public sealed class DoorOverHttpTests : IDisposable
         using var right = await tablet.Post("/api/door/confirm", new { job = "412", secret = Pin });
         var confirmed = Release(2, unconfirmed.Hash, await HttpDevice.Said(right, "confirmed"));
         Assert.Equal(HttpStatusCode.OK, (await Bring(confirmed)).StatusCode);
-        var paper = await desk.Client.GetStringAsync("/api/jobs/412/log-book.json");
+        var paper = await Text(desk.Client, "/api/jobs/412/log-book.json");
         Assert.Contains(confirmed.Id, paper, StringComparison.Ordinal);
         Assert.DoesNotContain(unconfirmed.Id, paper, StringComparison.Ordinal);
-        var book = await desk.Client.GetFromJsonAsync<JsonElement>("/api/door/book");
+        var book = await Json(desk.Client, "/api/door/book");
         Assert.Single(
             book.GetProperty("events").EnumerateArray(),
             e => e.GetProperty("says").GetString()!.Contains("does not count on paper", StringComparison.Ordinal)
         );
     }
+
+    private static Task<HttpResponseMessage> Get(HttpClient client, string path) => client.GetAsync(path);
+
+    private static Task<string> Text(HttpClient client, string path) => client.GetStringAsync(path);
+
+    private static Task<JsonElement> Json(HttpClient client, string path) => client.GetFromJsonAsync<JsonElement>(path);
+
+    private static Task<HttpResponseMessage> Send(HttpClient client, HttpRequestMessage request) =>
+        client.SendAsync(request);
+
+    private static Task<HttpResponseMessage> Put(HttpClient client, string path, object body) =>
+        client.PutAsJsonAsync(path, body);
 
     private async Task BramIsIn()
     {
@@ -193,7 +223,14 @@ public sealed class DoorOverHttpTests : IDisposable
         );
 
     private Entry Release(int seq, string? previous, string confirmed) =>
-        Sealed(EntryKind.Release, EntryBody.Release(Technician, confirmed: confirmed), tablet.Id, seq, previous, Technician);
+        Sealed(
+            EntryKind.Release,
+            EntryBody.Release(Technician, confirmed: confirmed),
+            tablet.Id,
+            seq,
+            previous,
+            Technician
+        );
 
     private static Entry Note(string device, int seq, string? previous, string by) =>
         Sealed(EntryKind.Note, EntryBody.Note(null, "Seen at the door."), device, seq, previous, by);

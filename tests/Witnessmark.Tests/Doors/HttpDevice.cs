@@ -44,7 +44,11 @@ internal sealed class HttpDevice(RunningShop shop, string id) : IDisposable
     public Task<HttpResponseMessage> Post(string path, object? body = null) =>
         Client.PostAsJsonAsync(path, body ?? new { });
 
-    public static async Task<string> Said(HttpResponseMessage answer, string name, HttpStatusCode status = HttpStatusCode.OK)
+    public static async Task<string> Said(
+        HttpResponseMessage answer,
+        string name,
+        HttpStatusCode status = HttpStatusCode.OK
+    )
     {
         Assert.Equal(status, answer.StatusCode);
         return (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty(name).GetString()!;

@@ -14,7 +14,10 @@ public sealed class NeedsOfEndpointsTests
     {
         var builder = WebApplication.CreateBuilder();
         builder.Services.AddSingleton<ServedShop>().AddSingleton<ShopLedger>().AddSingleton<Door>();
-        builder.Services.AddSingleton(new DataFolder("nowhere")).AddSingleton<DayEndpoint>().AddSingleton(TimeProvider.System);
+        builder
+            .Services.AddSingleton(new DataFolder("nowhere"))
+            .AddSingleton<DayEndpoint>()
+            .AddSingleton(TimeProvider.System);
         await using var app = builder.Build();
         app.MapApi();
         var lines = ((IEndpointRouteBuilder)app)

@@ -47,7 +47,11 @@ public sealed class SigningInTests : IDisposable
     public void Digits_that_are_not_good_enough_leave_the_code_as_it_was()
     {
         var code = shop.Door.StartCode(ClosedShop.Technician, ClosedShop.Lead).Yes!;
-        Assert.Contains("choose these digits", Start(ClosedShop.Technician, code, "123456").No, StringComparison.Ordinal);
+        Assert.Contains(
+            "choose these digits",
+            Start(ClosedShop.Technician, code, "123456").No,
+            StringComparison.Ordinal
+        );
         Assert.Null(Start(ClosedShop.Technician, code).No);
     }
 
@@ -75,7 +79,11 @@ public sealed class SigningInTests : IDisposable
         shop.Started();
         for (var wrong = 0; wrong < 3; wrong++)
             shop.SignIn(ClosedShop.Technician, "111112");
-        Assert.Contains("Try again in 5 s", shop.SignIn(ClosedShop.Technician, ClosedShop.Pin).No, StringComparison.Ordinal);
+        Assert.Contains(
+            "Try again in 5 s",
+            shop.SignIn(ClosedShop.Technician, ClosedShop.Pin).No,
+            StringComparison.Ordinal
+        );
         shop.Clock.Pass(TimeSpan.FromSeconds(5));
         Assert.Null(shop.SignIn(ClosedShop.Technician, ClosedShop.Pin).No);
     }
@@ -97,10 +105,7 @@ public sealed class SigningInTests : IDisposable
     public void Names_that_nobody_has_are_refused_like_wrong_digits_and_leave_nothing_behind()
     {
         shop.Started();
-        Assert.Equal(
-            shop.SignIn(ClosedShop.Technician, "111112").No,
-            shop.SignIn("Nobody At All", "111112").No
-        );
+        Assert.Equal(shop.SignIn(ClosedShop.Technician, "111112").No, shop.SignIn("Nobody At All", "111112").No);
         Assert.DoesNotContain(shop.Events(), e => e.Says.Contains("Nobody", StringComparison.Ordinal));
     }
 

@@ -62,10 +62,14 @@ public sealed class ImportFuzzTests : IDisposable
                 new MemoryStream(spoil.Of(list)),
                 "spoilt.tsv",
                 DateTimeOffset.UnixEpoch,
-                _ => aside++
+                _ => aside++,
+                cancel: TestContext.Current.CancellationToken
             );
             Assert.Equal(aside, totals.SetAside);
-            Assert.Equal(totals.Rows, totals.New + totals.Updated + totals.Unchanged + totals.Duplicates + totals.SetAside);
+            Assert.Equal(
+                totals.Rows,
+                totals.New + totals.Updated + totals.Unchanged + totals.Duplicates + totals.SetAside
+            );
             Count(ends, aside > 0 ? "rows set aside" : "whole");
         }
         Tries.Tell("public lists", Seed, ends);
@@ -122,11 +126,7 @@ public sealed class ImportFuzzTests : IDisposable
             var (columns, _) = RegisterColumns.ByName(csv.Head);
             if (columns is null)
                 return false;
-            register.Import(
-                csv.Rows().Select(r => Row(r, columns)),
-                _ => { },
-                TestContext.Current.CancellationToken
-            );
+            register.Import(csv.Rows().Select(r => Row(r, columns)), _ => { }, TestContext.Current.CancellationToken);
             return true;
         }
         catch (Exception wrong) when (wrong is InvalidDataException or DecoderFallbackException)

@@ -13,6 +13,8 @@ public sealed class PictureFuzzTests : IDisposable
 {
     private const int Seed = 20261130;
 
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -29,20 +31,23 @@ public sealed class PictureFuzzTests : IDisposable
             var name = Convert.ToHexStringLower(SHA256.HashData(picture));
             using var body = new ByteArrayContent(picture);
             body.Headers.ContentType = new MediaTypeHeaderValue("image/jpeg");
-            using var answer = await shop.Client.PutAsync($"/api/photographs/{name}", body);
+            using var answer = await shop.Client.PutAsync($"/api/photographs/{name}", body, Stop);
             var status = (int)answer.StatusCode;
             Assert.True(status is 200 or 201 or 400, $"try {i}: {status}");
             var key = status.ToString(CultureInfo.InvariantCulture);
             ends[key] = ends.GetValueOrDefault(key) + 1;
-            using var back = await shop.Client.GetAsync($"/api/photographs/{name}");
+            using var back = await shop.Client.GetAsync($"/api/photographs/{name}", Stop);
             Assert.Equal(status == 400 ? HttpStatusCode.NotFound : HttpStatusCode.OK, back.StatusCode);
             if (status == 400)
                 continue;
-            Assert.Equal(picture, await back.Content.ReadAsByteArrayAsync());
+            Assert.Equal(picture, await back.Content.ReadAsByteArrayAsync(Stop));
             Assert.NotEmpty(SmallPicture.Of(picture));
         }
         Tries.Tell("pictures", Seed, ends);
-        Assert.True(ends.GetValueOrDefault("201") > 10 && ends["400"] > 10, "Hardly anything was kept, or hardly anything refused.");
+        Assert.True(
+            ends.GetValueOrDefault("201") > 10 && ends["400"] > 10,
+            "Hardly anything was kept, or hardly anything refused."
+        );
         Assert.Empty(Directory.GetFiles(Path.Combine(folder.Path, "photographs"), "*.new"));
     }
 }

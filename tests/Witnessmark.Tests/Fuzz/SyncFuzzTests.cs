@@ -27,7 +27,11 @@ public sealed class SyncFuzzTests : IDisposable
             {
                 using var body = new ByteArrayContent(spoil.Of(Batch($"fuzz-{i % 40}", i)));
                 body.Headers.ContentType = new MediaTypeHeaderValue("application/json");
-                using var answer = await shop.Client.PostAsync("/api/entries", body, TestContext.Current.CancellationToken);
+                using var answer = await shop.Client.PostAsync(
+                    "/api/entries",
+                    body,
+                    TestContext.Current.CancellationToken
+                );
                 var status = (int)answer.StatusCode;
                 Assert.True(status is 200 or 400 or 413, $"try {i}: {status}");
                 var key = status.ToString(CultureInfo.InvariantCulture);
@@ -37,7 +41,10 @@ public sealed class SyncFuzzTests : IDisposable
             Assert.NotEmpty(await shop.Ids());
         }
         Tries.Tell("sync", Seed, ends);
-        Assert.True(ends["200"] > 50 && ends["400"] > 50, "Hardly anything was let in, or hardly anything refused: it proves little.");
+        Assert.True(
+            ends["200"] > 50 && ends["400"] > 50,
+            "Hardly anything was let in, or hardly anything refused: it proves little."
+        );
         var found = SqliteLedger.Check(folder.Path);
         Assert.Empty(found.Faults);
         Assert.True(found.SetAside > 0, "Nothing was set aside: it proves little.");
