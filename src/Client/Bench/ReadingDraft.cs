@@ -111,7 +111,7 @@ public sealed class ReadingDraft
         : null;
 
     public string? StepText =>
-        Step is { } step ? string.Create(CultureInfo.InvariantCulture, $"{step:0.####} {Unit}") : null;
+        Step is { } step ? Say($"{step:0.####} {Unit}") : null;
 
     public void Repeat()
     {
@@ -195,8 +195,8 @@ public sealed class ReadingDraft
         {
             ReadingKind.Marks => [new(BenchWords.LowestMark, null), new(BenchWords.HighestMark, null)],
             ReadingKind.Sides => [new(BenchWords.Left, "left"), new(BenchWords.Right, "right")],
-            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(BenchWords.Capital(p), p)),
-            ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(p), null)),
+            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(BenchWords.Capital(Known(p)), p)),
+            ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(Known(p)), null)),
             ReadingKind.Round => Enumerable
                 .Range(1, form.Count)
                 .Select(i => new Slot(BenchWords.RoundAt(i, form.Count), null)),

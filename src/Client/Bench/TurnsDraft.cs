@@ -60,7 +60,7 @@ public sealed class TurnsDraft
             _ => throw new InvalidOperationException("A correction in words has no numbers."),
         };
 
-    private static readonly (string, string) ChainWays = (BenchWords.Tighter, BenchWords.Back);
+    private static (string, string) ChainWays => (BenchWords.Tighter, BenchWords.Back);
     private static readonly (string, string) CableWays = ("out (less play)", "back (more play)");
 
     private static Moved Turn(string label, double? turns, (string, string) ways) =>
