@@ -12,8 +12,8 @@ internal static class Renewals
     private static readonly string[] Renewed = ["new", "renewed", "replaced"];
 
     /// <summary>How the record says it, in a few words; null when it does not.</summary>
-    public static string? Of(PointState point) =>
-        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w).Any(Renewed.Contains)) is { } said
+    public static Sentence? Of(PointState point) =>
+        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w.ToString()).Any(Renewed.Contains)) is { } said
             ? $"“{said}”"
         : point.Found is { } found && point.Current is { } now && Better(found, now, point.Figure)
             ? $"read {found.Opinion.Shown}, then {now.Opinion.Shown}"

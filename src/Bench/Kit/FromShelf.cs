@@ -27,7 +27,7 @@ internal static class FromShelf
             var items = shop.Stock.Values.Where(i => i.ServesFor(need.What, sheet.Id)).ToArray();
             var found = items.Select(i => Of(need, i, stock, job)).ToArray();
             if (found.Length == 0)
-                notes.Add("Not kept on the shelf.");
+                notes.Add($"Not kept on the shelf.");
             else
             {
                 // what there is enough of goes first; then as the shop wrote its shelf down
@@ -80,7 +80,7 @@ internal static class FromShelf
             return Lacks(need, item, Litres(sizes.Sum(s => s.Litres * s.There)));
         var taken = item.Sizes.Zip(bottles.Taken).Where(x => x.Second > 0).Select(x => $"{x.Second} × {x.First}");
         return new(
-            $"Take {string.Join(" and ", taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",
+            $"Take {string.Join($" and ", taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",
             null
         );
     }
@@ -94,7 +94,7 @@ internal static class FromShelf
         var order = item.LeadDays switch
         {
             { } days => $"Order it: {days.ToString(CultureInfo.InvariantCulture)} day{(days == 1 ? "" : "s")}.",
-            _ => "Order it; how long that takes nobody said.",
+            _ => $"Order it; how long that takes nobody said.",
         };
         return new(
             $"{item.Name}, {Where(item)}{only}.",

@@ -51,15 +51,15 @@ internal static class KitInstruments
         var why = usual is null ? "" : $" {asked.WhyNot(usual)}";
         if (others.Length > 0)
             return new(others[0].Name, asked.Point.Id, Instead(asked, others, why));
-        var none =
+        Sentence none =
             $"{asked.Point.Title}:{why} Nothing else in the shop can decide it: borrow a finer one, or one in calibration.";
-        shortages.Add(new(usual?.Name ?? "Instrument", "1", "none that will do", [asked.Point.Id], null, none));
-        return new(usual?.Name ?? "Instrument", asked.Point.Id, none);
+        shortages.Add(new(usual?.Name ?? $"Instrument", "1", $"none that will do", [asked.Point.Id], null, none));
+        return new(usual?.Name ?? $"Instrument", asked.Point.Id, none);
     }
 
     private static string Instead(Asked asked, IReadOnlyList<ShopInstrument> others, string why)
     {
-        var more = string.Join(" or ", others.Skip(1).Take(MostOthers).Select(i => i.Name));
+        var more = string.Join($" or ", others.Skip(1).Take(MostOthers).Select(i => i.Name));
         var note = asked.Note(others[0]);
         return $"{asked.Point.Title}:{why} Take {others[0].Name}{(more.Length > 0 ? $", or {more}" : "")}."
             + (note.Length > 0 ? $" {note}" : "");

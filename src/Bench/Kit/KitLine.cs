@@ -38,5 +38,5 @@ public sealed record Shortage(
     string There,
     IReadOnlyList<string> For,
     int? LeadDays,
-    string Why
+    Sentence Why
 );

@@ -50,7 +50,7 @@ internal static class KitWrenches
     {
         var figure = point.JudgedBy is { } key ? sheet.Figures.GetValueOrDefault(key) : null;
         if (figure is not { Value: { } value, Unit.Dimension: Dimension.Torque })
-            return new("Torque wrench", point.Id, $"{point.Title}: the figure sheet has no torque; look it up first.");
+            return new($"Torque wrench", point.Id, $"{point.Title}: the figure sheet has no torque; look it up first.");
         var torque = new Torque(figure.Unit.ToBase(value));
         var wrenches = shop.Instruments.Values.Where(i => i.Kind == "torque").ToArray();
         var fit = wrenches
@@ -65,8 +65,8 @@ internal static class KitWrenches
         if (fit is { Wrench: { } wrench, Set: { } setting })
             return new(wrench.Name, point.Id, Note(point, adapter, torque, setting, wrench, day));
         var why = WhyNone(point, adapter, torque, wrenches, day);
-        shortages.Add(new("Torque wrench", Said(torque, 1), "none that will do", [point.Id], null, why));
-        return new("Torque wrench", point.Id, why);
+        shortages.Add(new($"Torque wrench", Said(torque, 1), $"none that will do", [point.Id], null, why));
+        return new($"Torque wrench", point.Id, why);
     }
 
     /// <summary>What the scale shows; null when the wrench's lever is not on record or the adapter reaches back to the hand.</summary>
@@ -131,8 +131,8 @@ internal static class KitWrenches
             )
             + (
                 levers
-                    ? " The setting with it is not known: no wrench has its \"lever\" on record."
-                    : " Borrow or hire one that does."
+                    ? $" The setting with it is not known: no wrench has its \"lever\" on record."
+                    : $" Borrow or hire one that does."
             );
     }
 

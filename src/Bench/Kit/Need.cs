@@ -33,7 +33,7 @@ internal sealed record Need(
                 Pieces > 0 ? Pieces.ToString(CultureInfo.InvariantCulture) : null,
                 Amount is { } a ? Up(a) : null,
             };
-            var said = string.Join(" and ", parts.OfType<string>());
+            var said = string.Join($" and ", parts.OfType<string>());
             return said.Length == 0 ? KitLine.Unknown
                 : Known ? said
                 : $"{said}, and more that is {KitLine.Unknown}";

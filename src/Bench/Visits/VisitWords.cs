@@ -8,14 +8,14 @@ internal static class VisitWords
 {
     private const double MillimetresInKilometre = 1e6;
 
-    public static string Day(DateOnly? day) =>
-        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "a day unknown";
+    public static Sentence Day(DateOnly? day) =>
+        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? $"a day unknown";
 
-    public static string Month(DateOnly day) => day.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
+    public static Sentence Month(DateOnly day) => Sentence.Day(DayForm.Month, day);
 
     /// <summary>Two figures: <c>6700 km</c>.</summary>
-    public static string Rough(Length distance) =>
-        string.Create(CultureInfo.InvariantCulture, $"{TwoFigures(distance):0} km");
+    public static Sentence Rough(Length distance) =>
+        $"{TwoFigures(distance):0} km";
 
     private static double TwoFigures(Length distance)
     {

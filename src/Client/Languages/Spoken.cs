@@ -35,5 +35,5 @@ internal static class Spoken
 
     /// <summary>A label inside a sentence: English begins it small there, German leaves it.</summary>
     public static string Inside(string label) =>
-        Tongue.Code == "en" && label.Length > 0 ? char.ToLowerInvariant(label[0]) + label[1..] : label;
+        Tongue.Inside(label);
 }

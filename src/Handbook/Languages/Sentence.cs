@@ -64,6 +64,14 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <inheritdoc cref="List(IEnumerable{Sentence}, string)"/>
     public static Sentence List(IEnumerable<string> parts, string between = ", ") => List(parts.Select(Of), between);
 
+    /// <summary>Several after each other with a blank between them; what is nothing or empty is left out.</summary>
+    /// <param name="parts">The parts.</param>
+    public static Sentence Line(params IEnumerable<Sentence?> parts)
+    {
+        Sentence[] all = [.. parts.OfType<Sentence>()];
+        return new(t => string.Join(' ', all.Select(p => p.In(t)).Where(s => s.Length > 0)));
+    }
+
     /// <summary>A number written in English, <c>-0.25</c>: its digits stay, its mark is the language's.</summary>
     /// <param name="digits">The number as English writes it.</param>
     public static Sentence Number(string digits) => new(t => t.Number(digits));
@@ -72,6 +80,18 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <param name="form">Which of the forms that a language has.</param>
     /// <param name="day">The day.</param>
     public static Sentence Day(DayForm form, DateOnly day) => new(t => t.Day(form, day));
+
+    /// <summary>The same inside another sentence: English begins it small there, other languages leave it.</summary>
+    public Sentence Inside() => new(t => t.Inside(In(t)));
+
+    /// <summary>The same with a full stop where it has no end.</summary>
+    public Sentence Ended() => new(t => In(t) is [.., '.' or '!' or '?'] said ? said : $"{In(t)}.");
+
+    /// <summary>The same without a full stop.</summary>
+    public Sentence Open() => new(t => In(t).TrimEnd('.'));
+
+    /// <summary>The same at the beginning of a line: with a capital letter.</summary>
+    public Sentence Begun() => new(t => In(t) is { Length: > 0 } said ? char.ToUpperInvariant(said[0]) + said[1..] : "");
 
     /// <summary>The same sentence where one English word needs different words elsewhere.</summary>
     /// <param name="context">What is meant, in a word.</param>

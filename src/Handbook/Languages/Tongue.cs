@@ -40,6 +40,11 @@ public sealed class Tongue
     /// <summary>A day.</summary>
     internal string Day(DayForm form, DateOnly day) => ways.Day(form, day);
 
+    /// <summary>A text inside a sentence: English begins it small there, other languages leave it.</summary>
+    /// <param name="text">The text, already in this language.</param>
+    public string Inside(string text) =>
+        Code == "en" && text.Length > 0 ? char.ToLowerInvariant(text[0]) + text[1..] : text;
+
     /// <summary>A number as this language writes it, read back into the digits that are stored.</summary>
     /// <param name="typed">What was typed.</param>
     public string Stored(string typed) => ways.Mark == '.' ? typed : typed.Replace(ways.Mark, '.');

@@ -19,7 +19,7 @@ internal static class BoltTorque
     private const double Used = 0.9; // of the yield point
 
     /// <summary>The doubt in words, or null.</summary>
-    public static string? Doubt(Figure figure)
+    public static Sentence? Doubt(Figure figure)
     {
         if (figure is not { Kind: FigureKind.Torque, Value: { } value, Bolt: { } bolt })
             return null;
@@ -37,5 +37,5 @@ internal static class BoltTorque
             .From(MetricThread.Read(bolt.Thread)!.Value, bolt.Class, friction, friction, Used)
             .Certain.Torque!.Value;
 
-    private static string Shown(Torque torque) => Numerals.With(torque.NewtonMetres, UnitTable.Named("N·m"), 3);
+    private static Sentence Shown(Torque torque) => Numerals.With(torque.NewtonMetres, UnitTable.Named("N·m"), 3);
 }

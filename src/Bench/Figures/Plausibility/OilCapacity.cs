@@ -15,7 +15,7 @@ internal static class OilCapacity
     private const double MoreEach = 1;
 
     /// <summary>The doubt in words, or null.</summary>
-    public static string? Doubt(Figure figure, FigureSheet sheet)
+    public static Sentence? Doubt(Figure figure, FigureSheet sheet)
     {
         if (figure is not { Key: "oil.capacity", Value: { } value, Unit.Dimension: Dimension.Volume })
             return null;
@@ -27,6 +27,6 @@ internal static class OilCapacity
             : null;
     }
 
-    private static string Cylinders(FigureSheet sheet) =>
-        sheet.Cylinders == 1 ? "one cylinder" : $"{sheet.Cylinders} cylinders";
+    private static Sentence Cylinders(FigureSheet sheet) =>
+        sheet.Cylinders == 1 ? $"one cylinder" : $"{sheet.Cylinders} cylinders";
 }
