@@ -36,11 +36,10 @@ public static class StockRules
         : null;
 
     private static Sentence TooMuch(StockMove move, StockItem item, ShelfLine line) =>
-        $"{item.InWords(move.Amount)} of {move.What} cannot be kept back: {item.InWords(line.There)} there, "
-        + $"{item.InWords(line.There - Math.Min(line.There, line.FreeFor(move.Job)))} of it kept back for others. "
-        + (
+        Sentence.Line(
+            $"{item.InWords(move.Amount)} of {move.What} cannot be kept back: {item.InWords(line.There)} there, {item.InWords(line.There - Math.Min(line.There, line.FreeFor(move.Job)))} of it kept back for others.",
             item.LeadDays is { } days
-                ? $"Order it: {days} day{(days == 1 ? "" : "s")}."
+                ? Sentence.Count(days, $"Order it: {days} day.", $"Order it: {days} days.")
                 : $"Order it, or count what is there."
         );
 }

@@ -55,7 +55,7 @@ public static class TreadDepth
         };
     }
 
-    private static string WithoutDepth(string place, TreadLaw? law) =>
+    private static Sentence WithoutDepth(string place, TreadLaw? law) =>
         law is null
             ? $"The table has no law of {place} for this kind of machine: look it up, or give the shop's own minimum."
             : $"The law of {place} gives no depth here; it asks: {law.Asks}. Look at the tyre, or give the shop's own minimum.";
