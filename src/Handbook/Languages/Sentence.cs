@@ -81,6 +81,10 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <param name="day">The day.</param>
     public static Sentence Day(DayForm form, DateOnly day) => new(t => t.Day(form, day));
 
+    /// <summary>The same, once it is in a language written another way.</summary>
+    /// <param name="how">What is done to the words.</param>
+    public Sentence Written(Func<string, string> how) => new(t => how(In(t)));
+
     /// <summary>The same inside another sentence: English begins it small there, other languages leave it.</summary>
     public Sentence Inside() => new(t => t.Inside(In(t)));
 

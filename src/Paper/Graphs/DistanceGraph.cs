@@ -10,8 +10,8 @@ public static class DistanceGraph
     private const int MostDots = 60; // more would be one smear
 
     /// <summary>As SVG for a screen; null with fewer than two readings.</summary>
-    public static string? Svg(IReadOnlyList<DistanceSeen> distances) =>
-        Of(distances) is { } drawing ? SvgPen.Draw(drawing) : null;
+    public static string? Svg(IReadOnlyList<DistanceSeen> distances, Tongue? tongue = null) =>
+        Of(distances) is { } drawing ? SvgPen.Draw(drawing, tongue) : null;
 
     /// <summary>The geometry; null with fewer than two readings: a single one is a number.</summary>
     public static Drawing? Of(IReadOnlyList<DistanceSeen> distances)
@@ -109,9 +109,9 @@ public static class DistanceGraph
 
     private static double X(DistanceSeen seen) => seen.Distance.Day.DayNumber;
 
-    private static string Label(IReadOnlyList<DistanceSeen> distances)
+    private static Sentence Label(IReadOnlyList<DistanceSeen> distances)
     {
-        List<string> parts =
+        List<Sentence> parts =
         [
             $"{distances.Count} odometer readings, from {Said(distances[0])} to {Said(distances[^1])}",
             .. distances.Where(d => d.Mark == DistanceMark.WentBack).Select(d => $"went back to {Said(d)}"),
@@ -119,12 +119,12 @@ public static class DistanceGraph
                 .Where(d => d.Mark == DistanceMark.Gap)
                 .Select(d => $"nothing for {d.DaysSince} days before {Day(d)}"),
         ];
-        return string.Join(", ", parts);
+        return Sentence.List(parts);
     }
 
-    private static string Said(DistanceSeen seen) =>
+    private static Sentence Said(DistanceSeen seen) =>
         $"{Spoken.Of(Math.Round(seen.Distance.Kilometres))} km on {Day(seen)}";
 
-    private static string Day(DistanceSeen seen) =>
-        seen.Distance.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static Sentence Day(DistanceSeen seen) =>
+        Sentence.Day(DayForm.Figures, seen.Distance.Day);
 }
