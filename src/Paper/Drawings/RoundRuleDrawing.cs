@@ -15,7 +15,7 @@ public static class RoundRuleDrawing
     private const double Text = 13;
 
     /// <summary>As SVG.</summary>
-    public static string Svg(RoundView view) => SvgPen.Draw(Of(view));
+    public static string Svg(RoundView view, Tongue? tongue = null) => SvgPen.Draw(Of(view), tongue);
 
     /// <summary>The geometry.</summary>
     public static Drawing Of(RoundView view)
