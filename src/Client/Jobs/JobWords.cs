@@ -18,6 +18,7 @@ internal static class JobWords
     public static string Why => Say($"Why today");
     public static string State => Say($"State");
     public static string Sheet => Say($"Handover sheet (PDF)");
+    public static string SheetIn(string language) => Say($"Sheet in {language}");
     public static string LogBook => Say($"Log book");
     public static string Record => Say($"Record for the owner");
     public static string Sticker => Say($"Service sticker");

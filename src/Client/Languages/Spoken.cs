@@ -11,6 +11,9 @@ internal static class Spoken
     /// <summary>A sentence in the person's language.</summary>
     public static string Say(Sentence? sentence) => sentence?.In(Tongue) ?? "";
 
+    /// <summary>A sentence of the bench in the person's language.</summary>
+    public static string Known(Sentence? sentence) => sentence?.In(Tongue) ?? "";
+
     /// <summary>A text from the bench book, a file or a person: in the language where the catalogue has it, else as it is.</summary>
     public static string Known(string? text) => text is null ? "" : Tongue.Word(text);
 
