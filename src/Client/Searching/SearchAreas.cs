@@ -9,7 +9,7 @@ namespace Witnessmark.Client.Searching;
 /// <summary>The areas of the program, as the search finds them.</summary>
 internal static class SearchAreas
 {
-    public static readonly IReadOnlyList<SearchEntry> All =
+    public static IReadOnlyList<SearchEntry> All =>
     [
         Area(PartsWords.Today, ""),
         Area(DayWords.Title, "day"),

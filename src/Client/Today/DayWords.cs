@@ -56,5 +56,10 @@ internal static class DayWords
 
     public static string Waits(DayStep step) => step.Waits > 0 ? Say($", then {ShopTime.Length(step.Waits)} by itself") : "";
 
+    public static string Shift(int by) =>
+        by < 0 ? Say($"{ShopTime.Length(-by)} earlier") : Say($"{ShopTime.Length(by)} later");
+
+    public static string Day(DateTime day) => Say(Sentence.Day(DayForm.Week, DateOnly.FromDateTime(day)));
+
     public static string LateCount(int count) => Say(Sentence.Count(count, $"1 promise is missed", $"{count} promises are missed"));
 }
