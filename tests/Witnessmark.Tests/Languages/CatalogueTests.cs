@@ -4,7 +4,7 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Languages;
 
-namespace Witnessmark.Witnessmark.Tests.Languages;
+namespace Witnessmark.Tests.Languages;
 
 /// <summary>The German catalogue: every text that the program says has one, and it has no text that nobody says.</summary>
 public partial class CatalogueTests

@@ -2,7 +2,7 @@ using System.Reflection.Emit;
 using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 
-namespace Witnessmark.Witnessmark.Tests.Languages;
+namespace Witnessmark.Tests.Languages;
 
 /// <summary>A call in the order in which it stands in a method, with the constants that were loaded before it.</summary>
 /// <param name="Name">The method that is called.</param>

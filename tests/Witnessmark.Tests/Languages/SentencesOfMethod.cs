@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Witnessmark.Witnessmark.Tests.Languages;
+namespace Witnessmark.Tests.Languages;
 
 /// <summary>
 /// Follows the calls of one method: a sentence is begun with the length of its literal parts and the number of its arguments, which tell when

@@ -2,7 +2,7 @@ using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
 
-namespace Witnessmark.Witnessmark.Tests.Languages;
+namespace Witnessmark.Tests.Languages;
 
 /// <summary>A key as the built program asks a catalogue for it.</summary>
 /// <param name="Key">The English text with places for its arguments.</param>

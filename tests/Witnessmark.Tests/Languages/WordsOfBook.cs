@@ -1,6 +1,6 @@
 using Witnessmark.Bench.Jobs;
 
-namespace Witnessmark.Witnessmark.Tests.Languages;
+namespace Witnessmark.Tests.Languages;
 
 /// <summary>All texts of the shipped bench book that people read.</summary>
 internal static class WordsOfBook
