@@ -18,7 +18,7 @@ internal static class AxleAdvice
                 null,
                 $"Read each side three times",
                 [
-                    "Put the calliper on afresh each time, left and right in turn: the scatter then tells what it can do.",
+                    $"Put the calliper on afresh each time, left and right in turn: the scatter then tells what it can do.",
                 ],
                 true,
                 null,

@@ -42,7 +42,7 @@ internal static class CableAdvice
         new(
             Aim(target),
             $"Adjuster ½ turn {Way(tooMuch ? 1 : -1)}, then read again",
-            ["The next reading shows how this cable answers; the tool then gives the exact remainder."],
+            [$"The next reading shows how this cable answers; the tool then gives the exact remainder."],
             true,
             null,
             null,

@@ -44,7 +44,7 @@ internal static class ChainAdvice
             $"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             $"Both adjusters {Numerals.Turns(turns)} {Way(turns)}, then read again",
             [
-                "The next reading shows how this machine answers; the tool then gives the exact remainder.",
+                $"The next reading shows how this machine answers; the tool then gives the exact remainder.",
                 .. Handling(turns),
             ],
             true,
@@ -154,9 +154,9 @@ internal static class ChainAdvice
         turns < 0
             ?
             [
-                "Loosen a little more, push the wheel forward against the adjusters, and finish in the tightening direction.",
+                $"Loosen a little more, push the wheel forward against the adjusters, and finish in the tightening direction.",
             ]
-            : ["Turn both sides alike and read at the tightest place of the chain."];
+            : [$"Turn both sides alike and read at the tightest place of the chain."];
 
     private static IReadOnlyList<Sentence> Working(ChainRun run, Remaining r)
     {

@@ -19,7 +19,7 @@ internal static class FirstFillAdvice
         return new(
             $"To reach {Numerals.Plain(sump.TargetLevel * 100, 0)} % between the marks",
             $"Pour at most {Both(fill.FirstDose)} first",
-            ["Less is fine: run the engine, let it settle, read the dipstick, and the tool gives the rest."],
+            [$"Less is fine: run the engine, let it settle, read the dipstick, and the tool gives the rest."],
             true,
             null,
             null,
@@ -40,7 +40,7 @@ internal static class FirstFillAdvice
             : $" − old filter {Numerals.With(sump.Drained.FilterVolume.Litres, Litre, 3)}";
 
     internal static Sentence Both(Volume volume) =>
-        $"{Numerals.With(Down(volume.Litres), Litre)} ({Numerals.With(Down(volume.Litres / UnitTable.Named($"US qt").Factor), UnitTable.Named($"US qt"))})";
+        $"{Numerals.With(Down(volume.Litres), Litre)} ({Numerals.With(Down(volume.Litres / UnitTable.Named("US qt").Factor), UnitTable.Named("US qt"))})";
 
     // rounding up could overfill
     private static double Down(double value) => Math.Floor(value * 100) / 100;

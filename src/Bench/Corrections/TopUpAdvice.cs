@@ -64,7 +64,7 @@ internal static class TopUpAdvice
         new(
             $"To bring it below the high mark",
             $"Draw off about {Numerals.With((read - sump.TargetLevel) * sump.BetweenMarks.Litres, Litre)}, then read again",
-            ["Too much oil foams and is thrown into the air box: never leave it over the high mark."],
+            [$"Too much oil foams and is thrown into the air box: never leave it over the high mark."],
             true,
             sump.TargetLevel,
             null,

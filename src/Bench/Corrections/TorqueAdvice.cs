@@ -24,11 +24,11 @@ internal static class TorqueAdvice
             null,
             $"Set the wrench to {Numerals.With(setting, NewtonMetre, 1)}",
             [
-                "Straight on, without an adapter beside the axis: with one the setting changes (calc torque-setting).",
+                $"Straight on, without an adapter beside the axis: with one the setting changes (calc torque-setting).",
                 .. tooTight
                     ?
                     [
-                        "Loosen it fully before tightening again: a joint that was too tight is not put right by turning back. Look at the thread.",
+                        $"Loosen it fully before tightening again: a joint that was too tight is not put right by turning back. Look at the thread.",
                     ]
                     : Array.Empty<Sentence>(),
             ],

@@ -57,7 +57,7 @@ internal static class Obstacle
         way.Reverse();
         return new Refusal(
             "cycle",
-            $"These tasks wait for each other in a ring: {string.Join($", then ", way.Select(i => tasks[i].Id))}. Take one \"after\" out."
+            $"These tasks wait for each other in a ring: {string.Join(", then ", way.Select(i => tasks[i].Id))}. Take one \"after\" out."
         );
     }
 

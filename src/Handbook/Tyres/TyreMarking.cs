@@ -71,7 +71,7 @@ public static partial class TyreMarking
 
     private static Sentence? Notes(Match match, int rim, string? inSize, string? symbol)
     {
-        var notes = new List<string>();
+        var notes = new List<Sentence>();
         if (match.Groups["open"].Success)
             notes.Add($"In brackets: made for more than this speed; its maker says for how much more.");
         else if (symbol == "Z")
@@ -82,7 +82,7 @@ public static partial class TyreMarking
             notes.Add(
                 $"No M/C: from rim code 13 on a motorcycle's tyre carries it. Make sure that this is no car tyre."
             );
-        return notes.Count == 0 ? null : string.Join(" ", notes);
+        return notes.Count == 0 ? null : Sentence.List(notes, " ");
     }
 
     // Z in the size goes with V, W or Y at the end; with a slower letter it contradicts

@@ -70,15 +70,13 @@ public static class DateForecast
     {
         if (odometer.IsEmpty)
             throw new ArgumentException("At least one reading is needed.", nameof(odometer));
-        string? back = null;
+        Sentence? back = null;
         for (var i = 1; i < odometer.Length; i++)
             if (!(odometer[i].Day > odometer[i - 1].Day))
                 throw new ArgumentException("Each day must be later than the one before.", nameof(odometer));
             else if (odometer[i].Distance < odometer[i - 1].Distance)
                 back ??=
-                    FormattableString.Invariant($"The odometer went back between day {odometer[i - 1].Day} and day ")
-                    + FormattableString.Invariant($"{odometer[i].Day}: replaced, set back or misread. ")
-                    + $"Give only the readings since, or put the entry right.";
+                    $"The odometer went back between day {odometer[i - 1].Day} and day {odometer[i].Day}: replaced, set back or misread. Give only the readings since, or put the entry right.";
         return back;
     }
 
