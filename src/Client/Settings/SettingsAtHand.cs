@@ -48,14 +48,14 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
         if (settings != Now)
             return; // chosen otherwise while the language was fetched
         LacksLanguage = tongue is null;
-        Spoken.Tongue = tongue ?? Tongue.English;
+        Spoken.OwnTongue = tongue ?? Tongue.English;
         ((IJSInProcessRuntime)js).InvokeVoid(
             "look.put",
             Name(settings.Scheme),
             Name(settings.Contrast),
             Name(settings.Text),
             Name(settings.Hand),
-            Spoken.Tongue.Code
+            Spoken.OwnTongue.Code
         );
         if (!same)
             Changed?.Invoke();

@@ -141,5 +141,15 @@ public sealed class Sentence : IEquatable<Sentence>
     [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(sentence))]
     public static implicit operator string?(Sentence? sentence) => sentence?.ToString();
 
+    /// <summary>Whether both say the same in English.</summary>
+    /// <param name="one">One.</param>
+    /// <param name="other">The other.</param>
+    public static bool operator ==(Sentence? one, Sentence? other) => Equals(one, other);
+
+    /// <summary>Whether they say different things in English.</summary>
+    /// <param name="one">One.</param>
+    /// <param name="other">The other.</param>
+    public static bool operator !=(Sentence? one, Sentence? other) => !Equals(one, other);
+
     private string Fill(string text, Tongue tongue) => Template.Fill(text, arguments, tongue);
 }
