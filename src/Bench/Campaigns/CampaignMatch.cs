@@ -44,7 +44,7 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, Sentence 
         ];
         var concern = answers.Max(a => a.Concern);
         var why = Sentence.List(answers.Where(a => a.Concern == concern && a.Why.Length > 0).Select(a => a.Why));
-        return new(campaign, concern, concern == Concern.MayConcern ? $"{why}: {AskTheMaker}" : why);
+        return new(campaign, concern, concern == Concern.MayConcern ? (Sentence)$"{why}: {AskTheMaker}" : why);
     }
 
     private static (Concern, Sentence) NoSingleMachine => (
@@ -54,36 +54,36 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, Sentence 
 
     private static (Concern, Sentence) Make(Campaign campaign, AskedMachine machine) =>
         NameKey.Of(campaign.Make) == NameKey.Of(machine.Make)
-            ? (Concern.Concerns, $"make, model and year fit")
-            : (Concern.DoesNot, $"it is about another make, {campaign.Make}");
+            ? (Concern.Concerns, (Sentence)$"make, model and year fit")
+            : (Concern.DoesNot, (Sentence)$"it is about another make, {campaign.Make}");
 
     private static (Concern, Sentence) Model(Campaign campaign, AskedMachine machine) =>
         NameKey.Of(campaign.Model) is not { Length: > 0 } model
-            ? (Concern.MayConcern, $"the list does not say which model")
+            ? (Concern.MayConcern, (Sentence)$"the list does not say which model")
         : model == NameKey.Of(machine.Model) ? (Concern.Concerns, Sentence.Empty)
-        : (Concern.DoesNot, $"it is about another model, {campaign.Model}");
+        : (Concern.DoesNot, (Sentence)$"it is about another model, {campaign.Model}");
 
     private static (Concern, Sentence) Year(Campaign campaign, AskedMachine machine) =>
         (campaign.Year, machine.Year) switch
         {
-            (null, _) => (Concern.MayConcern, $"the list does not know the model year"),
-            (_, null) => (Concern.MayConcern, $"the machine's model year is not known"),
+            (null, _) => (Concern.MayConcern, (Sentence)$"the list does not know the model year"),
+            (_, null) => (Concern.MayConcern, (Sentence)$"the machine's model year is not known"),
             var (listed, own) when listed == own => (Concern.Concerns, Sentence.Empty),
-            var (listed, _) => (Concern.DoesNot, $"it is about model year {listed}"),
+            var (listed, _) => (Concern.DoesNot, (Sentence)$"it is about model year {listed}"),
         };
 
     private static IEnumerable<(Concern, Sentence)> Single(CampaignText says, AskedMachine machine)
     {
         if (says.Vins.Count > 0)
-            yield return machine.Vin is not { } vin ? (Concern.MayConcern, $"the machine's VIN is not known")
+            yield return machine.Vin is not { } vin ? (Concern.MayConcern, (Sentence)$"the machine's VIN is not known")
             : says.Vins.Any(v => VinRange.Read(v).Range!.Holds(vin))
-                ? (Concern.Concerns, $"its VIN is among those that are named")
-            : (Concern.DoesNot, $"its VIN is not among those that are named");
+                ? (Concern.Concerns, (Sentence)$"its VIN is among those that are named")
+            : (Concern.DoesNot, (Sentence)$"its VIN is not among those that are named");
         if (says.BuiltFrom is null && says.BuiltTo is null)
             yield break;
-        yield return machine.Built is not { } built ? (Concern.MayConcern, $"the machine's day of building is not known")
+        yield return machine.Built is not { } built ? (Concern.MayConcern, (Sentence)$"the machine's day of building is not known")
         : built >= (says.BuiltFrom ?? DateOnly.MinValue) && built <= (says.BuiltTo ?? DateOnly.MaxValue)
-            ? (Concern.Concerns, $"it was built in the time that is named")
-        : (Concern.DoesNot, $"it was not built in the time that is named");
+            ? (Concern.Concerns, (Sentence)$"it was built in the time that is named")
+        : (Concern.DoesNot, (Sentence)$"it was not built in the time that is named");
     }
 }

@@ -89,11 +89,11 @@ internal static class AxleAdvice
     }
 
     private static Sentence Further(bool left, Sentence far) =>
-        left ? $"The left side stands {far} further back." : $"The right side stands {far} further back.";
+        left ? (Sentence)$"The left side stands {far} further back." : (Sentence)$"The right side stands {far} further back.";
 
     private static Sentence Side(double turns) => $"{Numerals.Turns(turns)} {Way(turns)}";
 
-    private static Sentence Way(double turns) => turns < 0 ? $"back" : $"tighter";
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
 
     private static Length Mean(Length[] side) => new(side.Average(l => l.Millimetres));
 

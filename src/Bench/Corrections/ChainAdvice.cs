@@ -88,10 +88,10 @@ internal static class ChainAdvice
         var outside = situation.IsOutside();
         var turns = r.Turns!.Value.Count;
         return new(
-            outside ? $"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}" : null,
+            outside ? (Sentence)$"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}" : null,
             outside
                 ? Headline(turns)
-                : $"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
+                : (Sentence)$"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             [
                 Learnt(r),
                 MiddleNote(situation, aim, middle),
@@ -126,12 +126,12 @@ internal static class ChainAdvice
     private static Sentence Headline(double turns) =>
         $"Both adjusters {Numerals.Turns(turns)} {Way(turns)} ({Flats(turns)}), then read again";
 
-    private static Sentence Way(double turns) => turns < 0 ? $"back" : $"tighter";
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
 
     private static Sentence Flats(double turns)
     {
         var flats = Math.Abs(turns) * FlatsPerTurn;
-        return flats > 1.05 ? $"{Numerals.Plain(flats, 1)} flats" : $"{Numerals.Plain(flats, 1)} flat";
+        return flats > 1.05 ? (Sentence)$"{Numerals.Plain(flats, 1)} flats" : (Sentence)$"{Numerals.Plain(flats, 1)} flat";
     }
 
     private static Sentence Learnt(Remaining r) =>
@@ -140,12 +140,12 @@ internal static class ChainAdvice
     private static Sentence MiddleNote(Situation situation, Length aim, Length middle) =>
         aim == middle
             ? Whence(situation, Numerals.With(middle.Millimetres, Millimetre, 1))
-            : $"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
+            : (Sentence)$"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
 
     private static Sentence Whence(Situation situation, Sentence middle) =>
         situation.Point.Quantity<Length>("target") is null
-            ? $"{middle} is the middle of the limit in turns: an adjuster's error either way does equal harm."
-            : $"{middle} is the target that the workshop sets in its bench book.";
+            ? (Sentence)$"{middle} is the middle of the limit in turns: an adjuster's error either way does equal harm."
+            : (Sentence)$"{middle} is the target that the workshop sets in its bench book.";
 
     private static Sentence Taut(Remaining r) =>
         $"{Numerals.Turns(r.TautAfter.Count)} further from here would pull the chain taut.";
@@ -166,8 +166,8 @@ internal static class ChainAdvice
         return
         [
             run.Trials.Count == 2
-                ? $"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
-                : $"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
+                ? (Sentence)$"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
+                : (Sentence)$"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
             $"target St = {Numerals.With(r.Target.Millimetres, Millimetre, 2)}",
             $"n = (S₁² − St²)/c = {Numerals.Plain(r.Turns!.Value.Count, 3)} ± {Numerals.Plain(2 * r.TurnsUncertainty.Count, 3)} turn",
             $"expected {Numerals.WithUncertainty(r.Expected!.Value.Millimetres, 2 * r.ExpectedUncertainty!.Value.Millimetres, Millimetre)}; taut after {Numerals.Plain(r.TautAfter.Count, 3)} turn",

@@ -37,7 +37,7 @@ internal static class FirstFillAdvice
     private static Sentence OldFilter(Sump sump) =>
         sump.Drained.FilterReplaced
             ? Sentence.Empty
-            : $" − old filter {Numerals.With(sump.Drained.FilterVolume.Litres, Litre, 3)}";
+            : (Sentence)$" − old filter {Numerals.With(sump.Drained.FilterVolume.Litres, Litre, 3)}";
 
     internal static Sentence Both(Volume volume) =>
         $"{Numerals.With(Down(volume.Litres), Litre)} ({Numerals.With(Down(volume.Litres / UnitTable.Named("US qt").Factor), UnitTable.Named("US qt"))})";

@@ -15,8 +15,8 @@ internal static class RoundAdvice
         return new(
             null,
             differs
-                ? $"More slack in one place than in another: tightest at reading {tightest}"
-                : $"The same all round, as far as the rule can tell",
+                ? (Sentence)$"More slack in one place than in another: tightest at reading {tightest}"
+                : (Sentence)$"The same all round, as far as the rule can tell",
             differs
                 ?
                 [

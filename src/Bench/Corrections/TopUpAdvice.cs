@@ -44,8 +44,8 @@ internal static class TopUpAdvice
             $"Add {FirstFillAdvice.Both(topUp.Add)}, then read again",
             [
                 Math.Abs(level.Value - read) > 0.005
-                    ? $"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
-                    : $"From {Percent(read)} on the stick.",
+                    ? (Sentence)$"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
+                    : (Sentence)$"From {Percent(read)} on the stick.",
                 $"Chance of standing over the high mark then: {Numerals.Plain(topUp.OverfillProbability * 100, 1)} %.",
             ],
             wanted,

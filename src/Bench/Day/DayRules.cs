@@ -70,7 +70,7 @@ public static class DayRules
         technician.Hours.Any(h => h.From <= hands.From && hands.To <= h.To)
         || (job.Held is { Begun: true, Start: { } start } && hands.From == start && start == at.Starts[0]);
 
-    private static Sentence On(string? lift) => lift is null ? Sentence.Empty : $" on {lift}";
+    private static Sentence On(string? lift) => lift is null ? Sentence.Empty : (Sentence)$" on {lift}";
 
     private static Sentence? Together(
         DayQuestion question,
@@ -85,7 +85,7 @@ public static class DayRules
                     return $"{later.At.Technician} is at {earlier.Job.Title} ({earlier.Job.Id}) from {question.Say(one.From)} to {question.Say(one.To)}.";
         var stands = earlier.At.Stands(earlier.Job, question.Now);
         return earlier.At.Lift == later.At.Lift && stands.Meets(later.At.Stands(later.Job, question.Now))
-            ? $"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
+            ? (Sentence)$"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
             : null;
     }
 }

@@ -83,8 +83,8 @@ public static class LateReason
         return (
             Late.Hands,
             whoCan.Count == 1
-                ? $"{Names(whoCan)} is at other machines too long before {question.Say(promised)}."
-                : $"{Names(whoCan)} are at other machines too long before {question.Say(promised)}."
+                ? (Sentence)$"{Names(whoCan)} is at other machines too long before {question.Say(promised)}."
+                : (Sentence)$"{Names(whoCan)} are at other machines too long before {question.Say(promised)}."
         );
 
         bool Misses(int? ready) => ready is null || ready > promised;
@@ -94,12 +94,12 @@ public static class LateReason
 
     private static Sentence Work(DayJob job) => ShopTime.Length(job.Hands + job.Waits);
 
-    private static Sentence Skill(DayJob job) => job.Skills.Count == 0 ? Sentence.Empty : $" ({string.Join(", ", job.Skills)})";
+    private static Sentence Skill(DayJob job) => job.Skills.Count == 0 ? Sentence.Empty : (Sentence)$" ({string.Join(", ", job.Skills)})";
 
     private static Sentence UntilLift(DayQuestion question, DayPlan plan, DayJob job)
     {
         var starts = plan.Of(job.Id)!.Starts[0];
-        return starts > question.Now ? $" until {question.Say(starts)}" : Sentence.Empty;
+        return starts > question.Now ? (Sentence)$" until {question.Say(starts)}" : Sentence.Empty;
     }
 
     private static Sentence Names(IReadOnlyList<DayTechnician> who) =>

@@ -50,7 +50,7 @@ public static class Plannable
             return $"\"{longest.What}\" takes {ShopTime.Length(longest.Hands)} in one piece; nobody who can do it is there as long without a break.";
         var earliest = FirstPlan.Earliest(question, job);
         return job.Held?.Start is null && whoCan.All(t => Soonest.Ready(job, t.Hours, earliest) is null)
-            ? $"It does not fit into the {Hours.MostDays} days that a plan looks ahead."
+            ? (Sentence)$"It does not fit into the {Hours.MostDays} days that a plan looks ahead."
             : null;
     }
 }

@@ -29,7 +29,7 @@ public static class ShopTime
     public static Sentence Say(DateTime moment, DateTime today) =>
         moment.Date == today.Date
             ? Sentence.Of(Clock(moment))
-            : $"{Sentence.Day(DayForm.Week, DateOnly.FromDateTime(moment))}, {Clock(moment)}";
+            : (Sentence)$"{Sentence.Day(DayForm.Week, DateOnly.FromDateTime(moment))}, {Clock(moment)}";
 
     private static string Clock(DateTime moment) => moment.ToString("HH':'mm", CultureInfo.InvariantCulture);
 

@@ -11,8 +11,8 @@ public sealed record WorkCaution(Sentence Words, Origin Origin)
 {
     /// <summary>Who asks for it, as it stands behind the words.</summary>
     public Sentence Source =>
-        Origin.Kind == OriginKind.CommonPractice ? $"common practice, no source"
-        : Origin.Place.Length > 0 ? $"{Origin.Who}, {Origin.Place}"
+        Origin.Kind == OriginKind.CommonPractice ? (Sentence)$"common practice, no source"
+        : Origin.Place.Length > 0 ? (Sentence)$"{Origin.Who}, {Origin.Place}"
         : Origin.Who;
 
     /// <summary>Whether it is the one of a new chain, beside which that of an adjusted one says nothing.</summary>
@@ -55,7 +55,7 @@ internal static class WorkCautions
         )
             said.Add(
                 Caution(
-                    $"The chain was adjusted ({chain.Corrections[^1].Words}): have its slack looked at again after {Far(sheet, Chain, $$"the first rides")}.",
+                    $"The chain was adjusted ({chain.Corrections[^1].Words}): have its slack looked at again after {Far(sheet, Chain, $"the first rides")}.",
                     sheet,
                     Chain
                 )
@@ -74,19 +74,19 @@ internal static class WorkCautions
     private static WorkCaution? New(PointState point, Sentence renewed, FigureSheet? sheet) =>
         Is(point, "pads") || Is(point, "shoes")
             ? Caution(
-                $"{point.Point.Title}: new ({renewed}). Pump lever and pedal until firm before it moves; brake gently and early over {Far(sheet, Pads, $$"the first rides")}, until they have bedded in.",
+                $"{point.Point.Title}: new ({renewed}). Pump lever and pedal until firm before it moves; brake gently and early over {Far(sheet, Pads, $"the first rides")}, until they have bedded in.",
                 sheet,
                 Pads
             )
         : Is(point, "tyre") && (Is(point, "tread") || Is(point, "fit"))
             ? Caution(
-                $"{point.Point.Title}: new tyre ({renewed}). Ride gently and upright over {Far(sheet, Tyre, $$"the first rides")}, until its surface has worn in.",
+                $"{point.Point.Title}: new tyre ({renewed}). Ride gently and upright over {Far(sheet, Tyre, $"the first rides")}, until its surface has worn in.",
                 sheet,
                 Tyre
             )
         : Is(point, "chain") && point.Point.Region == "final-drive"
             ? Caution(
-                $"The chain is new ({renewed}): it gives at first. Have its slack looked at again after {Far(sheet, Chain, $$"the first rides")}.",
+                $"The chain is new ({renewed}): it gives at first. Have its slack looked at again after {Far(sheet, Chain, $"the first rides")}.",
                 sheet,
                 Chain
             ) with
@@ -95,7 +95,7 @@ internal static class WorkCautions
             }
         : point.Point.Region == "engine" && Renewals.Words(renewed).Any(InsideTheEngine.Contains)
             ? Caution(
-                $"{point.Point.Title}: {renewed}. Run the engine in: changing speed, no full load, over {Far(sheet, Engine, $$"its first distance")}; then oil and filter are looked at again.",
+                $"{point.Point.Title}: {renewed}. Run the engine in: changing speed, no full load, over {Far(sheet, Engine, $"its first distance")}; then oil and filter are looked at again.",
                 sheet,
                 Engine
             )

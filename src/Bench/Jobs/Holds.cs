@@ -40,7 +40,7 @@ internal static class Holds
         IReadOnlyList<PointState> points,
         IReadOnlyList<string> unknown,
         IReadOnlyList<FoundCampaign> doNotRide,
-        Func<PointState, string?> missing
+        Func<PointState, Sentence?> missing
     ) =>
         [
             .. doNotRide.Select(c => new Hold(
@@ -72,12 +72,12 @@ internal static class Holds
     private static Sentence? Unvouched(PointState point) =>
         point is { NeedsVouching: true, Vouched: null }
             ? point.Figure!.Origin.Kind == OriginKind.Shop
-                ? $"judged by the workshop's figure, not the maker's: somebody has to vouch for it by name"
-                : $"judged by a common-practice figure, not the maker's: somebody has to vouch for it by name"
+                ? (Sentence)$"judged by the workshop's figure, not the maker's: somebody has to vouch for it by name"
+                : (Sentence)$"judged by a common-practice figure, not the maker's: somebody has to vouch for it by name"
             : null;
 
     private static Sentence WithoutFigure(PointState point) =>
         point.Disputed.Count > 0
-            ? $"two devices gave its figure at the same time and differ ({Sentence.List(point.Disputed.Select(d => d.Figure.Short), " / ")}): give it once more"
-            : $"read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
+            ? (Sentence)$"two devices gave its figure at the same time and differ ({Sentence.List(point.Disputed.Select(d => d.Figure.Short), " / ")}): give it once more"
+            : (Sentence)$"read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
 }

@@ -204,5 +204,5 @@ public sealed record Note(Entry Entry, string Text);
 public sealed record Release(Entry Entry, string Name, string? Second = null)
 {
     /// <summary>All who signed, in words.</summary>
-    public Sentence Names => Second is null ? Name : $"{Name} and {Second}";
+    public Sentence Names => Second is null ? Sentence.Of(Name) : (Sentence)$"{Name} and {Second}";
 }

@@ -21,7 +21,7 @@ internal static class AmountJudge
         var typed = string.Join(" + ", judged.Raw);
         var total = Numerals.With(sum, unit, 3);
         var said = Sentence.Number(typed);
-        Sentence grounds = typed == total ? $"{total} put in." : $"{said} put in: {total}.";
+        Sentence grounds = typed == total ? (Sentence)$"{total} put in." : (Sentence)$"{said} put in: {total}.";
         return (new(VerdictWord.Inside, sum, null, null, unit, null, said, $"Recorded", grounds, [], []), null);
     }
 }

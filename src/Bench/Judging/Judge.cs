@@ -18,7 +18,7 @@ public static class Judge
         judged.Point.Reading.Kind switch
         {
             ReadingKind.Seen => SeenJudge.Of(judged),
-            ReadingKind.Done => (Plain(VerdictWord.Inside, "done", $"Done", ""), null),
+            ReadingKind.Done => (Plain(VerdictWord.Inside, $"done", $"Done", Sentence.Empty), null),
             ReadingKind.Vin => VinJudge.Of(judged),
             ReadingKind.TyreDate => TyreDateJudge.Of(judged),
             ReadingKind.Tighten => TightenJudge.Of(judged),

@@ -107,8 +107,8 @@ internal static class MeasuredJudge
             unit,
             null,
             shown,
-            judged.Point.Safety ? $"Unproven: no figure to judge by" : $"Recorded",
-            judged.Point.Safety ? $"{shown}; the figure sheet has no limit for this." : $"{shown}; nothing limits it.",
+            judged.Point.Safety ? (Sentence)$"Unproven: no figure to judge by" : (Sentence)$"Recorded",
+            judged.Point.Safety ? (Sentence)$"{shown}; the figure sheet has no limit for this." : (Sentence)$"{shown}; nothing limits it.",
             [],
             values
         );
@@ -142,7 +142,7 @@ internal static class MeasuredJudge
         var found = Verdict.On(measured.Value, measured.StandardUncertainty, limit);
         var guard = Math.Max(found.AcceptMin - limit.Min ?? 0, limit.Max - found.AcceptMax ?? 0);
         var shown = Numerals.WithUncertainty(measured.Value, measured.ExpandedUncertainty, unit);
-        Sentence at = place is { } p ? $" {judged.Point.Reading.Places[p]}" : Sentence.Empty;
+        Sentence at = place is { } p ? (Sentence)$" {judged.Point.Reading.Places[p]}" : Sentence.Empty;
         return new(
             Word(found, guard),
             measured.Value,

@@ -46,10 +46,10 @@ internal static class MeasuredWorking
     private static Sentence Uncertainty(ReadingForm form, Instrument tool, Measured measured, Unit unit, int count)
     {
         Sentence terms = $"{N(tool.Resolution)}²/12 + {N(tool.PermissibleError)}²/3";
-        Sentence both = form.Kind is ReadingKind.Marks or ReadingKind.Round ? $"2·({terms})" : terms;
+        Sentence both = form.Kind is ReadingKind.Marks or ReadingKind.Round ? (Sentence)$"2·({terms})" : terms;
         Sentence scatter =
             form.Kind is ReadingKind.Value && count >= Reading.RepeatsThatTell
-                ? $"{N(measured.Repeatability ?? 0)}²/{count} + "
+                ? (Sentence)$"{N(measured.Repeatability ?? 0)}²/{count} + "
                 : Sentence.Empty;
         return $"u = √({scatter}{both}) = {Numerals.With(measured.StandardUncertainty, unit, 3)}, U = 2u = {Numerals.With(measured.ExpandedUncertainty, unit, 3)}";
     }

@@ -20,7 +20,7 @@ internal static class SeenJudge
                 Judge.Plain(
                     VerdictWord.Outside,
                     $"not right: {Sentence.List(wrong, "; ")}",
-                    wrong.Length == 1 ? $"Not right" : $"{wrong.Length} things not right",
+                    wrong.Length == 1 ? (Sentence)$"Not right" : (Sentence)$"{wrong.Length} things not right",
                     $"{Sentence.List(wrong, "; ")}."
                 ),
                 null

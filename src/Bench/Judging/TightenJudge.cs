@@ -56,14 +56,14 @@ internal static class TightenJudge
             figure.Unit,
             limit,
             Numerals.With(set, figure.Unit),
-            low ? $"Too loose by {Numerals.With(wanted - set, figure.Unit)}"
-                : high ? $"Too tight by {Numerals.With(set - wanted, figure.Unit)}"
-                : $"Tightened",
+            low ? (Sentence)$"Too loose by {Numerals.With(wanted - set, figure.Unit)}"
+                : high ? (Sentence)$"Too tight by {Numerals.With(set - wanted, figure.Unit)}"
+                : (Sentence)$"Tightened",
             $"{inUse}; {Allowed.By(figure)}.",
             [
                 figure.Limit is null
-                    ? $"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, the figure ± the wrench's {Numerals.Plain(error * 100)} %"
-                    : $"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, as the figure says",
+                    ? (Sentence)$"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, the figure ± the wrench's {Numerals.Plain(error * 100)} %"
+                    : (Sentence)$"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, as the figure says",
                 $"ISO 6789-1:2017, 5.1.5: permissible deviation of setting torque tools",
             ],
             []
@@ -75,6 +75,6 @@ internal static class TightenJudge
 
     private static Sentence? OutOfRange(ShopInstrument wrench, double setting) =>
         setting < wrench.Unit.ToBase(wrench.Min ?? 0) || (wrench.Max is { } max && setting > wrench.Unit.ToBase(max))
-            ? $"{wrench.Name} does not reach that setting: its range is {Numerals.Plain(wrench.Min ?? 0)} to {Numerals.With(wrench.Max ?? 0, wrench.Unit)}."
+            ? (Sentence)$"{wrench.Name} does not reach that setting: its range is {Numerals.Plain(wrench.Min ?? 0)} to {Numerals.With(wrench.Max ?? 0, wrench.Unit)}."
             : null;
 }

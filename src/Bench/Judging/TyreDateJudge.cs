@@ -29,8 +29,8 @@ internal static class TyreDateJudge
         var tooOld =
             judged.Figure?.Max is { } most && oldest > judged.Figure.Unit.ToBase(most) / UnitTable.Named("day").Factor;
         Sentence grounds = judged.Figure is { } figure
-            ? $"Made {made}; the oldest is {Years(oldest)} old; {Allowed.By(figure)}."
-            : $"Made {made}; the oldest is {Years(oldest)} old.";
+            ? (Sentence)$"Made {made}; the oldest is {Years(oldest)} old; {Allowed.By(figure)}."
+            : (Sentence)$"Made {made}; the oldest is {Years(oldest)} old.";
         if (ages.Select(a => a.Certain.Note).OfType<Sentence>().FirstOrDefault() is { } note)
             return (
                 Judge.Plain(tooOld ? VerdictWord.Outside : VerdictWord.Unproven, made, NotACode, $"{grounds} {note}"),
@@ -40,7 +40,7 @@ internal static class TyreDateJudge
             Judge.Plain(
                 tooOld ? VerdictWord.Outside : VerdictWord.Inside,
                 made,
-                tooOld ? $"Older than allowed" : $"{Years(oldest)} old",
+                tooOld ? (Sentence)$"Older than allowed" : (Sentence)$"{Years(oldest)} old",
                 grounds
             ),
             null
@@ -53,8 +53,8 @@ internal static class TyreDateJudge
     {
         var week = Sentence.Day(DayForm.Words, age.WeekStarts);
         return i < judged.Places.Count
-            ? $"{judged.Places[i]} in the week from {week}"
-            : $"in the week from {week}";
+            ? (Sentence)$"{judged.Places[i]} in the week from {week}"
+            : (Sentence)$"in the week from {week}";
     }
 
     private static Sentence Years(double days) => $"{Numerals.Plain(days / 365.25, 1)} years";

@@ -27,7 +27,7 @@ internal static class VinJudge
                 $"It has 17 characters: digits and capital letters, never I, O or Q. Read the frame again."
             );
         Sentence? years =
-            vin.ModelYears.Count == 0 ? null : $"Model year by the number: {Years(vin.ModelYears)}.";
+            vin.ModelYears.Count == 0 ? null : (Sentence)$"Model year by the number: {Years(vin.ModelYears)}.";
         if (known.Length == 0)
             return Judge.Plain(
                 VerdictWord.Inside,
@@ -47,7 +47,7 @@ internal static class VinJudge
             : Another(typed, known);
 
     private static Sentence Years(IReadOnlyList<int> years) =>
-        years is [var one, var other] ? $"{one} or {other}" : Sentence.List(years.Select(y => (Sentence)$"{y}"));
+        years is [var one, var other] ? (Sentence)$"{one} or {other}" : Sentence.List(years.Select(y => (Sentence)$"{y}"));
 
     private static Opinion Another(string typed, string known) =>
         Judge.Plain(

@@ -90,10 +90,10 @@ internal static class FromShelf
 
     private static Found Lacks(Need need, StockItem item, Sentence? there)
     {
-        Sentence only = there is null ? $"none on record" : $"only {there} there";
+        Sentence only = there is null ? (Sentence)$"none on record" : (Sentence)$"only {there} there";
         Sentence order = item.LeadDays is { } days
             ? Sentence.Count(days, $"Order it: {days} day.", $"Order it: {days} days.")
-            : $"Order it; how long that takes nobody said.";
+            : (Sentence)$"Order it; how long that takes nobody said.";
         return new(
             $"{item.Name}, {Where(item)}{only}.",
             new(

@@ -48,7 +48,7 @@ internal static class KitInstruments
             .OrderByDescending(i => asked.Uncertainty(i))
             .ThenBy(i => i.Id, StringComparer.Ordinal)
             .ToArray();
-        var why = usual is null ? Sentence.Empty : $" {asked.WhyNot(usual)}";
+        Sentence why = usual is null ? Sentence.Empty : (Sentence)$" {asked.WhyNot(usual)}";
         if (others.Length > 0)
             return new(Named(others[0]), asked.Point.Id, Instead(asked, others, why));
         Sentence none =
@@ -58,7 +58,7 @@ internal static class KitInstruments
     }
 
     private static Sentence Named(ShopInstrument? instrument) =>
-        instrument is null ? $"Instrument" : Sentence.Of(instrument.Name);
+        instrument is null ? (Sentence)$"Instrument" : Sentence.Of(instrument.Name);
 
     private static Sentence Instead(Asked asked, IReadOnlyList<ShopInstrument> others, Sentence why)
     {
@@ -96,9 +96,9 @@ internal static class KitInstruments
             Point.Safety && !Calibration.Proves(instrument, Day) ? Calibration.Doubt(instrument, Day)
             : Figure is not { Limit: { } limit } figure || figure.Unit.Dimension != instrument.Unit.Dimension ? null
             : !Reaches(instrument, limit.Min, limit.Max, figure)
-                ? $"{instrument.Name} does not reach: its range ends before the figure does."
+                ? (Sentence)$"{instrument.Name} does not reach: its range ends before the figure does."
             : Decides.At(Point, figure, instrument) == Decision.Never
-                ? $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
+                ? (Sentence)$"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
             : null;
 
         public Sentence Note(ShopInstrument instrument) => Sentence.Line(Repeats(instrument), Undated(instrument));
@@ -109,7 +109,7 @@ internal static class KitInstruments
             Figure is { } figure
             && figure.Unit.Dimension == instrument.Unit.Dimension
             && Decides.At(Point, figure, instrument) == Decision.WithRepeats
-                ? $"{Point.Title}: three readings a side, one does not decide it."
+                ? (Sentence)$"{Point.Title}: three readings a side, one does not decide it."
                 : null;
 
         /// <summary>Whether the scale goes as far as the ends of the limit; what is a difference of readings lies anywhere on it.</summary>

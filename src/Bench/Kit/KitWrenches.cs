@@ -107,8 +107,8 @@ internal static class KitWrenches
         var set = Numerals.With(wrench.Unit.FromBase(setting.NewtonMetres), wrench.Unit, wrench.Decimals);
         Sentence with = adapter is null
             ? Sentence.Empty
-            : $" with {adapter.Name}, so that the nut gets {Said(torque, 1)}, which is what is written down";
-        Sentence doubt = Calibration.Doubt(wrench, day) is { } said ? $" {said}" : Sentence.Empty;
+            : (Sentence)$" with {adapter.Name}, so that the nut gets {Said(torque, 1)}, which is what is written down";
+        Sentence doubt = Calibration.Doubt(wrench, day) is { } said ? (Sentence)$" {said}" : Sentence.Empty;
         return $"{point.Title}: set {set}{with}.{doubt}";
     }
 
@@ -122,20 +122,15 @@ internal static class KitWrenches
     {
         var overdue = wrenches.Where(w => point.Safety && !Calibration.Proves(w, day)).ToArray();
         var levers = adapter is not null && wrenches.All(w => w.Lever is null);
-        Sentence with = adapter is null ? Sentence.Empty : $" with {adapter.Name}";
+        Sentence with = adapter is null ? Sentence.Empty : (Sentence)$" with {adapter.Name}";
         Sentence none =
             overdue.Length == 0
-                ? $"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with}."
-                : $"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with} in calibration.";
-        return Sentence.Line(
-            [
-                none,
-                .. overdue.Select(w => Calibration.Doubt(w, day)),
-                levers
-                    ? $"The setting with it is not known: no wrench has its \"lever\" on record."
-                    : $"Borrow or hire one that does.",
-            ]
-        );
+                ? (Sentence)$"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with}."
+                : (Sentence)$"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with} in calibration.";
+        Sentence way = levers
+            ? (Sentence)$"The setting with it is not known: no wrench has its \"lever\" on record."
+            : (Sentence)$"Borrow or hire one that does.";
+        return Sentence.Line(overdue.Select(w => Calibration.Doubt(w, day)).Prepend(none).Append(way));
     }
 
     private static Sentence Said(Torque torque, int decimals) =>

@@ -31,10 +31,10 @@ internal sealed record Need(
             if (Pieces == 0 && Amount is null)
                 return Sentence.Of(KitLine.Unknown);
             Sentence said =
-                Amount is not { } amount ? $"{Pieces}"
+                Amount is not { } amount ? (Sentence)$"{Pieces}"
                 : Pieces == 0 ? Up(amount)
-                : $"{Pieces} and {Up(amount)}";
-            return Known ? said : $"{said}, and more that is unknown";
+                : (Sentence)$"{Pieces} and {Up(amount)}";
+            return Known ? said : (Sentence)$"{said}, and more that is unknown";
         }
     }
 

@@ -58,7 +58,7 @@ internal static class ConditionReasons
             _ => null,
         };
 
-    private static Sentence Shown(VisitedPoint point) => point.Measured is null ? Sentence.Empty : $": {point.Shown}";
+    private static Sentence Shown(VisitedPoint point) => point.Measured is null ? Sentence.Empty : (Sentence)$": {point.Shown}";
 
-    private static Sentence Closed(string words) => words.EndsWith('.') ? Sentence.Of(words) : $"{words}.";
+    private static Sentence Closed(string words) => words.EndsWith('.') ? Sentence.Of(words) : (Sentence)$"{words}.";
 }

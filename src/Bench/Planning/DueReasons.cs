@@ -75,5 +75,5 @@ internal static class DueReasons
         };
 
     private static Sentence Source(Origin origin) =>
-        origin.Place.Length > 0 ? $"{origin.Who} ({origin.Place})" : origin.Who;
+        origin.Place.Length > 0 ? (Sentence)$"{origin.Who} ({origin.Place})" : origin.Who;
 }

@@ -38,6 +38,6 @@ internal static class NecessaryReasons
 
     private static Sentence InWords(Point worked, HashSet<string> outside) =>
         outside.Contains(worked.Id) && !worked.Reading.IsWork
-            ? $"{worked.Title} was read outside: correcting it asks for this again."
-            : $"{worked.Title} is in the plan, and asks for this again.";
+            ? (Sentence)$"{worked.Title} was read outside: correcting it asks for this again."
+            : (Sentence)$"{worked.Title} is in the plan, and asks for this again.";
 }

@@ -42,7 +42,7 @@ public static class Reorder
             ? new(
                 item,
                 lines.Length == 0 ? Nobody : InWords(Math.Max(0, free), unit),
-                item.ReorderAt is { } at ? InWords(at.Value, at.Unit) : $"not said",
+                item.ReorderAt is { } at ? InWords(at.Value, at.Unit) : (Sentence)$"not said",
                 item.LeadDays,
                 promised
             )
@@ -57,5 +57,5 @@ public static class Reorder
         : 1;
 
     private static Sentence InWords(double value, Unit unit) =>
-        unit.Symbol == "1" ? $"{Math.Round(value, 6):0.######}" : $"{Math.Round(value, 6):0.######} {unit}";
+        unit.Symbol == "1" ? (Sentence)$"{Math.Round(value, 6):0.######}" : (Sentence)$"{Math.Round(value, 6):0.######} {unit}";
 }

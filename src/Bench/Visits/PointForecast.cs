@@ -45,8 +45,8 @@ public sealed record PointForecast(
             : new Asked(run, distances, fleet).Answer() with
             {
                 Basis = fleet is null
-                    ? $"From this machine alone."
-                    : $"With the wear of {fleet.Machines} other machines.",
+                    ? (Sentence)$"From this machine alone."
+                    : (Sentence)$"With the wear of {fleet.Machines} other machines.",
             };
     }
 
@@ -138,17 +138,17 @@ public sealed record PointForecast(
                 []
             );
             return answer.Refusal is { } refusal
-                ? $"When that is cannot be told. {refusal.Because}"
+                ? (Sentence)$"When that is cannot be told. {refusal.Because}"
                 : On(distances[^1].Distance.Day, answer.Certain);
         }
 
         private static Sentence On(DateOnly today, DateOutlook outlook)
         {
             const double tenYears = 3652;
-            Sentence caution = outlook.Caution is { } why ? $" {why}" : Sentence.Empty;
+            Sentence caution = outlook.Caution is { } why ? (Sentence)$" {why}" : Sentence.Empty;
             return outlook.Median > tenYears
-                ? $"Ridden as so far, not within ten years.{caution}"
-                : $"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
+                ? (Sentence)$"Ridden as so far, not within ten years.{caution}"
+                : (Sentence)$"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
         }
 
         private List<Sentence> Cautions(WearOutlook? outlook)
@@ -163,8 +163,8 @@ public sealed record PointForecast(
             if (outlook?.Agrees == false)
                 cautions.Add(
                     fleet is null
-                        ? $"The readings lie further from a straight line than their instrument explains: take it as rough."
-                        : $"The readings, a straight line and the other machines do not agree: take it as rough."
+                        ? (Sentence)$"The readings lie further from a straight line than their instrument explains: take it as rough."
+                        : (Sentence)$"The readings, a straight line and the other machines do not agree: take it as rough."
                 );
             return cautions;
         }

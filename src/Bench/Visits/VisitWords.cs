@@ -9,7 +9,7 @@ internal static class VisitWords
     private const double MillimetresInKilometre = 1e6;
 
     public static Sentence Day(DateOnly? day) =>
-        day is { } known ? Sentence.Day(DayForm.Figures, known) : $"a day unknown";
+        day is { } known ? Sentence.Day(DayForm.Figures, known) : (Sentence)$"a day unknown";
 
     public static Sentence Month(DateOnly day) => Sentence.Day(DayForm.Month, day);
 

@@ -8,7 +8,7 @@ public static class Allowed
     /// <summary><c>the maker allows 13 to 32 mm (handbook p. 87)</c>.</summary>
     public static Sentence By(Figure figure)
     {
-        Sentence place = figure.Origin.Place.Length == 0 ? Sentence.Empty : $" ({figure.Origin.Place})";
+        Sentence place = figure.Origin.Place.Length == 0 ? Sentence.Empty : (Sentence)$" ({figure.Origin.Place})";
         return $"{figure.Origin.Who} {Verb(figure)}{place}";
     }
 

@@ -21,7 +21,7 @@ internal static class CorrectionWords
 
     private static bool TwoAdjusters(Point point) => point.CorrectedBy is "chain-adjustment" or "axle-alignment";
 
-    private static Sentence Way(double turns) => turns < 0 ? $"back" : $"tighter";
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
 
     private static Sentence Turned(double turns) => $"{Numerals.Turns(turns)} {Way(turns)}";
 }

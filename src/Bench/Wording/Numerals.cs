@@ -37,7 +37,7 @@ public static class Numerals
     {
         var size = Math.Abs(turns);
         var text = Math.Abs(size - 0.5) < 0.005 ? $"½" : Plain(size);
-        return size > 1.005 ? $"{text} turns" : $"{text} turn";
+        return size > 1.005 ? (Sentence)$"{text} turns" : (Sentence)$"{text} turn";
     }
 
     /// <summary>Decimals after which nothing is known any more.</summary>
@@ -53,10 +53,10 @@ public static class Numerals
         {
             "1" => Sentence.Empty,
             // words, not symbols
-            "day" => Math.Abs(value) > 1 ? $" days" : $" day",
-            "month" => Math.Abs(value) > 1 ? $" months" : $" month",
-            "turn" => Math.Abs(value) > 1 ? $" turns" : $" turn",
-            "flat" => Math.Abs(value) > 1 ? $" flats" : $" flat",
+            "day" => Math.Abs(value) > 1 ? (Sentence)$" days" : (Sentence)$" day",
+            "month" => Math.Abs(value) > 1 ? (Sentence)$" months" : (Sentence)$" month",
+            "turn" => Math.Abs(value) > 1 ? (Sentence)$" turns" : (Sentence)$" turn",
+            "flat" => Math.Abs(value) > 1 ? (Sentence)$" flats" : (Sentence)$" flat",
             var symbol => $" {symbol}",
         };
 }

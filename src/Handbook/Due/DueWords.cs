@@ -16,8 +16,8 @@ internal static class DueWords
     {
         var after = Sentence.Count(months, $"1 month after {Day(done)}", $"{months} months after {Day(done)}");
         return day is { } known
-            ? $"By {Day(known)}: {after}, {Left(left)}."
-            : $"By a day beyond the year 9999: {after}, {Left(left)}.";
+            ? (Sentence)$"By {Day(known)}: {after}, {Left(left)}."
+            : (Sentence)$"By a day beyond the year 9999: {after}, {Left(left)}.";
     }
 
     public static Sentence ByDistance(
@@ -30,9 +30,9 @@ internal static class DueWords
     )
     {
         Sentence from = last is { } entry
-            ? $"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}{Over(over)}"
-            : $"the first time{Over(over)}";
-        Sentence gone = left.Millimetres < 0 ? $"{Kilometres(-left)} over" : $"{Kilometres(left)} left";
+            ? (Sentence)$"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}{Over(over)}"
+            : (Sentence)$"the first time{Over(over)}";
+        Sentence gone = left.Millimetres < 0 ? (Sentence)$"{Kilometres(-left)} over" : (Sentence)$"{Kilometres(left)} left";
         return $"By {Kilometres(shown)}: {from}, {gone} at {Kilometres(perDay)} a day.";
     }
 
@@ -41,7 +41,7 @@ internal static class DueWords
         $"On {Day(seen.Date)} the odometer showed {Kilometres(seen.To)}, after {Kilometres(seen.From)} before: replaced, set back, or an entry is wrong. Find out, and name the replacement or put the entry right.";
 
     private static Sentence Over(bool replaced) =>
-        replaced ? $", counted on over the odometer replaced since" : Sentence.Empty;
+        replaced ? (Sentence)$", counted on over the odometer replaced since" : Sentence.Empty;
 
     private static Sentence Left(int days) =>
         days < 0

@@ -66,7 +66,10 @@ public sealed class Sentence : IEquatable<Sentence>
 
     /// <summary>Several after each other with a blank between them; what is nothing or empty is left out.</summary>
     /// <param name="parts">The parts.</param>
-    public static Sentence Line(params IEnumerable<Sentence?> parts)
+    public static Sentence Line(params Sentence?[] parts) => Line(parts.AsEnumerable());
+
+    /// <inheritdoc cref="Line(Sentence?[])"/>
+    public static Sentence Line(IEnumerable<Sentence?> parts)
     {
         Sentence[] all = [.. parts.OfType<Sentence>()];
         return new(t => string.Join(' ', all.Select(p => p.In(t)).Where(s => s.Length > 0)));

@@ -46,7 +46,7 @@ public static class TyreDate
     /// <summary>Whether a text has the form of a date code: three or four digits.</summary>
     public static bool IsCode(string code) => code.Length is 3 or 4 && code.All(char.IsAsciiDigit);
 
-    private static Answer<TyreAge> InYear(int week, int year, DateOnly on, string? note)
+    private static Answer<TyreAge> InYear(int week, int year, DateOnly on, Sentence? note)
     {
         var first = FirstSunday(year);
         if (first.DayOfYear + 7 * (week - 1) > (new DateOnly(year, 12, 31).DayOfYear))

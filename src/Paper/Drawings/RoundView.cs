@@ -50,7 +50,7 @@ public sealed record RoundView(
 
     private static Sentence LabelOf(PointState state, ReadingTaken now, string unit)
     {
-        Sentence limit = now.Opinion.Limit is { } l ? $", limit {Spoken.Of(l, unit)}" : Sentence.Empty;
+        Sentence limit = now.Opinion.Limit is { } l ? (Sentence)$", limit {Spoken.Of(l, unit)}" : Sentence.Empty;
         return $"{state.Point.Title} {now.Opinion.Shown}{limit}, {Spoken.Of(now.Opinion.Verdict)}, {now.Opinion.Series.Count} readings round";
     }
 
@@ -61,8 +61,8 @@ public sealed record RoundView(
         var step = (point.Reading.Step ?? "").Split(' ', 2);
         var counted = double.TryParse(step[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var each);
         return counted && step.Length == 2
-            ? $", {Spoken.Of(index * each)} {step[1]} on"
-            : $", reading {index + 1} of {reading.Opinion.Series.Count}";
+            ? (Sentence)$", {Spoken.Of(index * each)} {step[1]} on"
+            : (Sentence)$", reading {index + 1} of {reading.Opinion.Series.Count}";
     }
 }
 

@@ -83,9 +83,9 @@ public sealed record RuleView(
         var last = state.Readings.LastOrDefault()?.Opinion;
         List<Sentence> parts =
         [
-            state.Current is { } now ? $"{state.Point.Title} {now.Opinion.Shown}"
-            : last is null ? $"{state.Point.Title} not read"
-            : $"{state.Point.Title} to be read again, last {last.Shown}",
+            state.Current is { } now ? (Sentence)$"{state.Point.Title} {now.Opinion.Shown}"
+            : last is null ? (Sentence)$"{state.Point.Title} not read"
+            : (Sentence)$"{state.Point.Title} to be read again, last {last.Shown}",
         ];
         if (limit is { } l)
             parts.Add($"limit {Spoken.Of(l, symbol)}");

@@ -26,7 +26,7 @@ public static class StripeDrawing
         new(
             Width,
             Height,
-            current ? $"{Spoken.Of(stripe)}, in hand" : Spoken.Of(stripe),
+            current ? (Sentence)$"{Spoken.Of(stripe)}, in hand" : Spoken.Of(stripe),
             [.. Halves(stripe, current), .. Paint(stripe)]
         );
 

@@ -25,7 +25,7 @@ public static class EstimateSheet
     )
     {
         var said = tongue ?? Tongue.English;
-        Sentence title = state.Arrival is { Machine.Name: var name } ? $"Estimate, {name}" : $"Estimate, job {state.Job}";
+        Sentence title = state.Arrival is { Machine.Name: var name } ? (Sentence)$"Estimate, {name}" : (Sentence)$"Estimate, job {state.Job}";
         using var document = PdfFile.New(title, bench.Workshop.Name, printedOn, said);
         var pages = new Pages(size ?? PaperSize.A4, $"{title} · job {state.Job} · {bench.Workshop.Name}", said);
         Head(pages, title, state, bench, printedOn);
@@ -41,7 +41,7 @@ public static class EstimateSheet
         var machine = state.Arrival?.Machine;
         Sentence?[] facts =
         [
-            machine?.Vin is { Length: > 0 } vin ? $"VIN ends {vin[Math.Max(0, vin.Length - 4)..]}" : null,
+            machine?.Vin is { Length: > 0 } vin ? (Sentence)$"VIN ends {vin[Math.Max(0, vin.Length - 4)..]}" : null,
             machine?.Plate is { } plate ? Sentence.Of(plate) : null,
             SheetHead.Day(printedOn),
             $"job {state.Job}",

@@ -85,7 +85,7 @@ public static class DistanceGraph
         for (var year = from; year <= to; year++)
             if (year % every == 0 && new DateOnly(year, 1, 1).DayNumber >= plane.X.From)
                 years.AddRange(
-                    plane.Tick(new DateOnly(year, 1, 1).DayNumber, year.ToString(CultureInfo.InvariantCulture))
+                    plane.Tick(new DateOnly(year, 1, 1).DayNumber, $"{year}")
                 );
         return years;
     }
@@ -114,10 +114,10 @@ public static class DistanceGraph
         List<Sentence> parts =
         [
             $"{distances.Count} odometer readings, from {Said(distances[0])} to {Said(distances[^1])}",
-            .. distances.Where(d => d.Mark == DistanceMark.WentBack).Select(d => $"went back to {Said(d)}"),
+            .. distances.Where(d => d.Mark == DistanceMark.WentBack).Select(d => (Sentence)$"went back to {Said(d)}"),
             .. distances
                 .Where(d => d.Mark == DistanceMark.Gap)
-                .Select(d => $"nothing for {d.DaysSince} days before {Day(d)}"),
+                .Select(d => (Sentence)$"nothing for {d.DaysSince} days before {Day(d)}"),
         ];
         return Sentence.List(parts);
     }

@@ -88,7 +88,7 @@ internal sealed record Plane(RuleScale X, RuleScale Y)
         foreach (var shape in Tick(value, Spoken.Of(value), free))
             yield return shape;
         if (unit.Length > 0)
-            yield return new Words(free, Height - 5, unit, Text, Ink.Soft, Centred: false);
+            yield return new Words(free, Height - 5, Sentence.Of(unit), Text, Ink.Soft, Centred: false);
     }
 
     /// <summary>A tick with its words, unless they would stand beyond the edge or a place that is taken.</summary>

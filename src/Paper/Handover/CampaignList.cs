@@ -44,18 +44,18 @@ public static class CampaignList
     private static Sentence Open(FoundCampaign campaign) =>
         Sentence.Line(
             $"Open:",
-            campaign.DoNotRide ? $"DO NOT RIDE." : null,
-            campaign.ParkOutside ? $"PARK OUTSIDE." : null,
+            campaign.DoNotRide ? (Sentence)$"DO NOT RIDE." : null,
+            campaign.ParkOutside ? (Sentence)$"PARK OUTSIDE." : null,
             campaign.Certain
-                ? $"{campaign.Number}, {campaign.Component}: it concerns this machine."
-                : $"{campaign.Number}, {campaign.Component}: it may concern this machine, check with the maker."
+                ? (Sentence)$"{campaign.Number}, {campaign.Component}: it concerns this machine."
+                : (Sentence)$"{campaign.Number}, {campaign.Component}: it may concern this machine, check with the maker."
         );
 
     private static Sentence Settled(CampaignSettled settled) =>
         settled.Outcome == CampaignOutcome.Done
-            ? $"Done: {Numbered(settled)} ({settled.Entry.By})"
-            : $"Does not concern this machine: {Numbered(settled)} ({settled.Entry.By})";
+            ? (Sentence)$"Done: {Numbered(settled)} ({settled.Entry.By})"
+            : (Sentence)$"Does not concern this machine: {Numbered(settled)} ({settled.Entry.By})";
 
     private static Sentence Numbered(CampaignSettled settled) =>
-        settled.Why is { Length: > 0 } why ? $"{settled.Number}, {why}" : $"{settled.Number}";
+        settled.Why is { Length: > 0 } why ? (Sentence)$"{settled.Number}, {why}" : (Sentence)$"{settled.Number}";
 }

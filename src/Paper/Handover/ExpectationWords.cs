@@ -15,10 +15,10 @@ public static class ExpectationWords
     /// <summary>When a line of the schedule comes: <c>at 22380 km or by 25 November 2027, whichever comes first</c>.</summary>
     public static Sentence When(ServiceAhead service, Unit odometer)
     {
-        Sentence? distance = service.AtKilometres is { } km ? $"at {Distances.Shown(km, odometer)}" : null;
-        Sentence? day = service.ByDay is { } on ? $"by {SheetHead.Day(on)}" : null;
+        Sentence? distance = service.AtKilometres is { } km ? (Sentence)$"at {Distances.Shown(km, odometer)}" : null;
+        Sentence? day = service.ByDay is { } on ? (Sentence)$"by {SheetHead.Day(on)}" : null;
         Sentence? when =
-            distance is not null && day is not null ? $"{distance} or {day}, whichever comes first" : distance ?? day;
+            distance is not null && day is not null ? (Sentence)$"{distance} or {day}, whichever comes first" : distance ?? day;
         Sentence? state = service.State switch
         {
             DueState.Overdue => $"overdue",
@@ -34,7 +34,7 @@ public static class ExpectationWords
     /// <summary>What the distances rest on, where this job did not read the odometer.</summary>
     public static Sentence? NotRead(Outlook expected) =>
         expected.NotReadSince is { } day
-            ? $"Counted from the distance of {SheetHead.Day(day)}: the odometer was not read in this visit."
+            ? (Sentence)$"Counted from the distance of {SheetHead.Day(day)}: the odometer was not read in this visit."
             : null;
 
     /// <summary>Forecasts that say something, each with its cautions.</summary>
@@ -54,5 +54,5 @@ public static class ExpectationWords
     public static Sentence Of(WorkCaution caution) => $"{caution.Words} ({caution.Source})";
 
     private static Sentence Who(Origin origin) =>
-        origin.Place.Length > 0 ? $"{origin.Who}, {origin.Place}" : origin.Who;
+        origin.Place.Length > 0 ? (Sentence)$"{origin.Who}, {origin.Place}" : origin.Who;
 }

@@ -32,9 +32,9 @@ public static class NotTheMakers
             );
 
     private static Sentence Who(PointState point) =>
-        !point.NeedsVouching ? $"No safety point; nobody has to vouch for it."
-        : point.Vouched is { } vouched ? $"{vouched.Name} vouches for it."
-        : $"Nobody has vouched for it.";
+        !point.NeedsVouching ? (Sentence)$"No safety point; nobody has to vouch for it."
+        : point.Vouched is { } vouched ? (Sentence)$"{vouched.Name} vouches for it."
+        : (Sentence)$"Nobody has vouched for it.";
 
     private static bool IsMissing(PointState point) => point is { NeedsVouching: true, Vouched: null };
 }

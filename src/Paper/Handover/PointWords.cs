@@ -25,22 +25,22 @@ public static class PointWords
 
     /// <summary>What is permitted or demanded: <c>13 – 32 mm</c>; a level is judged between its marks.</summary>
     public static Sentence Limit(PointState state) =>
-        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? $"between the marks"
+        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? (Sentence)$"between the marks"
         : state.Figure is { } figure ? figure.Short
-        : $"no figure";
+        : (Sentence)$"no figure";
 
     /// <summary>Who demands it; a figure that binds nobody says so.</summary>
     public static Sentence Origin(PointState state) =>
         state is { Given: { } given, Figure: { } figure }
-            ? $"{Of(figure.Origin)}; given at the bench by {given.Entry.By}"
+            ? (Sentence)$"{Of(figure.Origin)}; given at the bench by {given.Entry.By}"
             : Of(state.Figure?.Origin);
 
     /// <summary>What a photograph was taken of: the machine, a point, or where the point's figure stands.</summary>
     public static Sentence Of(Photograph photograph, JobState state)
     {
         var title = state.Points.FirstOrDefault(p => p.Point.Id == photograph.Point)?.Point.Title ?? photograph.Point;
-        return photograph.Point.Length == 0 ? $"The machine"
-            : photograph.Figure is not null ? $"{title}: where its figure stands"
+        return photograph.Point.Length == 0 ? (Sentence)$"The machine"
+            : photograph.Figure is not null ? (Sentence)$"{title}: where its figure stands"
             : Sentence.Of(title);
     }
 
@@ -56,25 +56,30 @@ public static class PointWords
         };
 
     /// <summary>The first reading of this visit.</summary>
-    public static Sentence Found(PointState state) => state.Found is { } found ? Shown(found) : $"not read";
+    public static Sentence Found(PointState state) => state.Found is { } found ? Shown(found) : (Sentence)$"not read";
 
     /// <summary>The reading that counts when the machine leaves; a verdict that is not plainly inside stands with it.</summary>
     public static Sentence LeftAt(PointState state) =>
         state.Current is { } now ? Shown(now)
-        : state.Readings.Count > 0 ? $"to be read again"
-        : $"not read";
+        : state.Readings.Count > 0 ? (Sentence)$"to be read again"
+        : (Sentence)$"not read";
 
     /// <summary>The verdict where it is not plainly inside, else empty.</summary>
-    public static Sentence Remark(PointState state) =>
-        state.Left is not null ? $"left as it is"
-        : state.Current is not { } now ? Sentence.Empty
-        : now.Opinion.Verdict switch
+    public static Sentence Remark(PointState state)
+    {
+        if (state.Left is not null)
+            return $"left as it is";
+        return state.Current?.Opinion.Verdict switch
         {
+            null => Sentence.Empty,
             VerdictWord.Outside => $"outside",
             VerdictWord.Unproven => $"unproven",
-            VerdictWord.Close => state.Marked is null ? $"close, not marked" : $"close to its limit",
-            _ => state.Marked is null ? $"not marked" : Sentence.Empty,
+            VerdictWord.Close when state.Marked is null => $"close, not marked",
+            VerdictWord.Close => $"close to its limit",
+            _ when state.Marked is null => $"not marked",
+            _ => Sentence.Empty,
         };
+    }
 
     /// <summary>Corrections in order, and what the last reading was taken with.</summary>
     public static Sentence Done(PointState state) =>

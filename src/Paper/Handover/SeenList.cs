@@ -35,7 +35,7 @@ internal static class SeenList
         [
             What(point),
             PointWords.Remark(point),
-            point.Figure is null ? null : $"limit {PointWords.Limit(point)}, {PointWords.Origin(point)}",
+            point.Figure is null ? null : (Sentence)$"limit {PointWords.Limit(point)}, {PointWords.Origin(point)}",
             .. point.Corrections.Select(c => c.Words),
         ];
         return Sentence.List(parts.OfType<Sentence>().Where(p => p.Length > 0), "; ");
@@ -46,6 +46,6 @@ internal static class SeenList
         point.Point.Reading.Kind is ReadingKind.Seen && point.Current?.Raw.All(r => r == "yes") == true
             ? point.Point.Reading.Places is { Count: > 0 } things
                 ? Sentence.List(things)
-                : $"seen, right"
+                : (Sentence)$"seen, right"
             : PointWords.LeftAt(point);
 }

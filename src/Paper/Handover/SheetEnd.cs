@@ -18,8 +18,8 @@ internal static class SheetEnd
         var width = seal is null ? PlainWidth : SignedWidth;
         Sentence label =
             seal is null
-                ? $"Code: seal of the log book of job {state.Job}"
-                : $"Code: signed seal of the log book of job {state.Job}";
+                ? (Sentence)$"Code: seal of the log book of job {state.Job}"
+                : (Sentence)$"Code: signed seal of the log book of job {state.Job}";
         return Cell.Of(Pages.Width - width, width, QrDrawing.Of(text, label));
     }
 
@@ -34,8 +34,8 @@ internal static class SheetEnd
 
     private static Sentence Proof(JobState state, string head, ShopSeal? seal) =>
         seal is null
-            ? $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}."
-            : $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}, signed with the workshop's key {seal.Key.Id}.";
+            ? (Sentence)$"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}."
+            : (Sentence)$"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}, signed with the workshop's key {seal.Key.Id}.";
 
     private static Sentence Name(JobState state) => SheetHead.Released(state) ? state.Release!.Names : Sentence.Empty;
 

@@ -15,11 +15,11 @@ internal static class SheetHead
     public static bool Released(JobState state) => state.Release is not null && state.MayGo;
 
     public static Sentence Title(JobState state) =>
-        Released(state) ? $"{Named(state)}, ready to ride" : $"{Named(state)}, not released";
+        Released(state) ? (Sentence)$"{Named(state)}, ready to ride" : (Sentence)$"{Named(state)}, not released";
 
     /// <summary>The machine, or the job of one that is not known.</summary>
     public static Sentence Named(JobState state) =>
-        state.Arrival is { Machine.Name: var name } ? Sentence.Of(name) : $"Job {state.Job}";
+        state.Arrival is { Machine.Name: var name } ? Sentence.Of(name) : (Sentence)$"Job {state.Job}";
 
     public static void Write(Pages pages, JobState state, Workbench bench, DateOnly printedOn)
     {
@@ -54,7 +54,7 @@ internal static class SheetHead
 
     internal static Sentence Facts(JobState state, DateOnly printedOn)
     {
-        Sentence? vin = state.Arrival?.Machine.Vin is { Length: > 0 } v ? $"VIN ends {v[Math.Max(0, v.Length - 4)..]}" : null;
+        Sentence? vin = state.Arrival?.Machine.Vin is { Length: > 0 } v ? (Sentence)$"VIN ends {v[Math.Max(0, v.Length - 4)..]}" : null;
         Sentence?[] facts =
         [
             vin,
@@ -73,15 +73,15 @@ internal static class SheetHead
         return read is not null ? PointWords.Shown(read)
             : state.Arrival?.Machine is { LastDistanceKilometres: { } last } machine
                 ? machine.LastDistanceOn is { } on
-                    ? $"{last:0} km on record of {Day(on)}"
-                    : $"{last:0} km on record"
+                    ? (Sentence)$"{last:0} km on record of {Day(on)}"
+                    : (Sentence)$"{last:0} km on record"
             : null;
     }
 
     private static Sentence Unsigned(JobState state) =>
         state.SignedFirst is { } first
-            ? $"Nothing is held any more; {first} signed the release, a second person has not yet."
-            : $"Nothing is held any more; the release is not signed yet.";
+            ? (Sentence)$"Nothing is held any more; {first} signed the release, a second person has not yet."
+            : (Sentence)$"Nothing is held any more; the release is not signed yet.";
 
     private static void WriteHolds(Pages pages, JobState state)
     {

@@ -60,7 +60,7 @@ internal static class TightenedTable
     internal static Sentence Did(PointState point) => Sentence.List(point.Corrections.Select(c => c.Words), "; ");
 
     internal static Sentence Tool(ShopInstrument? tool) =>
-        tool is null ? $"no tool recorded"
-        : tool.Checked is { } day ? $"{tool.Name}, checked {SheetHead.Day(day)}"
-        : $"{tool.Name}, no check on record";
+        tool is null ? (Sentence)$"no tool recorded"
+        : tool.Checked is { } day ? (Sentence)$"{tool.Name}, checked {SheetHead.Day(day)}"
+        : (Sentence)$"{tool.Name}, no check on record";
 }

@@ -72,7 +72,7 @@ public static class LabelSheet
     }
 
     private static Sentence Title(LabelKind kind, JobState state) =>
-        kind is LabelKind.Key ? $"Key tag, job {state.Job}" : $"Next service, job {state.Job}";
+        kind is LabelKind.Key ? (Sentence)$"Key tag, job {state.Job}" : (Sentence)$"Next service, job {state.Job}";
 
     private static byte[] File(
         Sentence title,

@@ -76,14 +76,10 @@ internal static class LabelText
         }
         if (ahead.Min(s => s.ByDay) is { } day)
         {
-            lines.Add(
-                (
-                    ahead.Any(s => s.AtKilometres is not null)
-                        ? $"or by {SheetHead.Day(day)}"
-                        : $"by {SheetHead.Day(day)}",
-                    LabelFace.Strong
-                )
-            );
+            Sentence by = ahead.Any(s => s.AtKilometres is not null)
+                ? (Sentence)$"or by {SheetHead.Day(day)}"
+                : (Sentence)$"by {SheetHead.Day(day)}";
+            lines.Add((by, LabelFace.Strong));
             lines.Add((Titles(ahead.Where(s => s.ByDay == day)), LabelFace.Body));
         }
         lines.Add(($"{bench.Workshop.Name}, job {state.Job}", LabelFace.Aside));

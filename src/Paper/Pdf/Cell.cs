@@ -45,11 +45,8 @@ internal sealed record Cell(
     public Cell In(Tongue tongue) => Waiting is null ? this : Waiting(tongue);
 
     /// <summary>Text, to be broken to the width; empty texts are left out.</summary>
-    public static Cell Of(double x, double width, params IEnumerable<(Sentence? Text, Typeface Face)> texts)
-    {
-        (Sentence? Text, Typeface Face)[] all = [.. texts];
-        return new(x, width, []) { Waiting = t => Set(x, width, all.Select(a => (a.Text?.In(t), a.Face))) };
-    }
+    public static Cell Of(double x, double width, params (Sentence? Text, Typeface Face)[] texts) =>
+        Later(x, width, t => Set(x, width, texts.Select(a => (a.Text?.In(t), a.Face))));
 
     /// <summary>Text in one language, broken to the width; empty texts are left out.</summary>
     public static Cell Set(double x, double width, IEnumerable<(string? Text, Typeface Face)> texts) =>

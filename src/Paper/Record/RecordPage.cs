@@ -148,7 +148,7 @@ public static class RecordPage
             "section",
             () =>
             {
-                page.Said("h2", SheetHead.Released(state) ? $"Released" : $"Not released");
+                page.Said("h2", SheetHead.Released(state) ? (Sentence)$"Released" : (Sentence)$"Not released");
                 if (SheetHead.Released(state))
                     page.Said("p", $"Released by {state.Release!.Names}.");
                 page.Raw(
@@ -157,8 +157,8 @@ public static class RecordPage
                 page.Said(
                     "p",
                     seal is null
-                        ? $"The code holds the seal of the log book of job {state.Job}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
-                        : $"The code holds the seal of the log book of job {state.Job}, signed with the workshop's key {seal.Key.Id}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                        ? (Sentence)$"The code holds the seal of the log book of job {state.Job}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                        : (Sentence)$"The code holds the seal of the log book of job {state.Job}, signed with the workshop's key {seal.Key.Id}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
                 );
                 page.Said("p", Sentence.Of(head), "hash");
             }

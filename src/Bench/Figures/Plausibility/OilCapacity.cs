@@ -23,10 +23,10 @@ internal static class OilCapacity
         var litres = litre.FromBase(figure.Unit.ToBase(value));
         var most = MostOfOne + (sheet.Cylinders - 1) * MoreEach;
         return litres < Least || litres > most
-            ? $"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
+            ? (Sentence)$"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
             : null;
     }
 
     private static Sentence Cylinders(FigureSheet sheet) =>
-        sheet.Cylinders == 1 ? $"one cylinder" : $"{sheet.Cylinders} cylinders";
+        sheet.Cylinders == 1 ? (Sentence)$"one cylinder" : (Sentence)$"{sheet.Cylinders} cylinders";
 }

@@ -18,7 +18,7 @@ public static class OrderWords
     public static Sentence Span(Duration time)
     {
         var minutes = (long)Math.Round(time.Seconds / 60);
-        return minutes < 60 ? $"{minutes} min" : $"{minutes / 60} h {minutes % 60} min";
+        return minutes < 60 ? (Sentence)$"{minutes} min" : (Sentence)$"{minutes / 60} h {minutes % 60} min";
     }
 
     /// <summary>One step: a point's title, or how the machine is changed.</summary>
@@ -27,9 +27,9 @@ public static class OrderWords
         if (order.Asked.Open.FirstOrDefault(p => p.Id == step.Do) is { } point)
             return Sentence.Of(point.Title);
         var (sets, name) = State(step);
-        return sets ? $"- {name}"
-            : step.Start == step.End ? $"- {name} no more"
-            : $"- {name}: put back";
+        return sets ? (Sentence)$"- {name}"
+            : step.Start == step.End ? (Sentence)$"- {name} no more"
+            : (Sentence)$"- {name}: put back";
     }
 
     /// <summary>Whether a step is a change of a state, set or undone, and which.</summary>
@@ -51,8 +51,8 @@ public static class OrderWords
         yield return $"{Span(plan.HandsOn)} of work at the points, {Span(plan.Makespan)} in all with changes and waits.";
         if (order.Saved is { Seconds: >= 30 } saved)
             yield return $"One after the other it would take {Span(order.OneByOne)}: {Span(saved)} saved.";
-        yield return plan.Proven ? $"No order is shorter."
-        : plan.LowerBound is { } bound ? $"The best order found; none is shorter than {Span(bound)}."
-        : $"The best order found.";
+        yield return plan.Proven ? (Sentence)$"No order is shorter."
+        : plan.LowerBound is { } bound ? (Sentence)$"The best order found; none is shorter than {Span(bound)}."
+        : (Sentence)$"The best order found.";
     }
 }
