@@ -17,7 +17,7 @@ public static class Api
         api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put);
         api.MapGet("/entries", EntriesEndpoint.Get);
         api.MapPost("/entries", EntriesEndpoint.Post);
-        api.MapGet("/day", (DayEndpoint day) => day.Get());
+        api.MapGet("/day", (DayEndpoint day, string? language) => day.Get(language));
         api.MapGet("/campaigns", CampaignsEndpoint.Get);
         api.MapGet("/machines", MachinesEndpoint.Find);
         api.MapGet("/machines/{id}", MachinesEndpoint.Get);
