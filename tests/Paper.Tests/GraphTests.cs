@@ -130,9 +130,9 @@ public sealed class GraphTests
             ["2023", "2024", "2025"],
             drawing
                 .Shapes.OfType<Words>()
-                .Select(w => w.Text)
+                .Select(w => w.Text.ToString())
                 .Where(t =>
-                    t.ToString().StartsWith("20", StringComparison.Ordinal)
+                    t.StartsWith("20", StringComparison.Ordinal)
                     && t.Length == 4
                     && int.Parse(t, CultureInfo.InvariantCulture) is > 2020 and < 2030
                 )
