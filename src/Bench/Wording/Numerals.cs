@@ -36,7 +36,7 @@ public static class Numerals
     public static Sentence Turns(double turns)
     {
         var size = Math.Abs(turns);
-        var text = Math.Abs(size - 0.5) < 0.005 ? $"½" : Plain(size);
+        var text = Math.Abs(size - 0.5) < 0.005 ? Sentence.Of("½") : Plain(size);
         return size > 1.005 ? (Sentence)$"{text} turns" : (Sentence)$"{text} turn";
     }
 

@@ -100,6 +100,9 @@ internal static class BenchWords
 
     public static string RoundAt(int at, int all) => Say($"Reading {at} of {all}");
 
+    public static string SoFar(IReadOnlyList<string> read, int all, object? unit) =>
+        Say($"{read.Count} of {all} read round: {Sentence.List(read.Select(Sentence.Number))} {unit}");
+
     public static string TurnOn(string? step) =>
         step is null ? Say($"Turn it on, then read.") : Say($"Turn the wheel {step} on, then read.");
 

@@ -55,10 +55,10 @@ public sealed class ReadingDraft
     public ShopInstrument? Instrument { get; set; }
 
     /// <summary>Why some that would fit are not offered, a sentence for each.</summary>
-    public IReadOnlyList<string> NotOffered { get; }
+    public IReadOnlyList<Sentence> NotOffered { get; }
 
     /// <summary>What is to be said of the calibration of the one that was chosen, or null.</summary>
-    public string? Undated => Point.Safety && Instrument is { } with ? Calibration.Doubt(with, day) : null;
+    public Sentence? Undated => Point.Safety && Instrument is { } with ? Calibration.Doubt(with, day) : null;
 
     /// <summary>Unit of what is typed: it belongs to the instrument; a level is typed in percent.</summary>
     public Unit? Unit =>

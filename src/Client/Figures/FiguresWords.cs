@@ -66,6 +66,8 @@ internal static class FiguresWords
         [OriginKind.CommonPractice] = Say($"Common practice"),
     };
 
+    public static string Document(string title, string edition) => Say($"{title}, edition {edition}");
+
     public static string Revision(int revision) => Say($"revision {revision}");
 
     public static string Count(int figures) => Say(Sentence.Count(figures, $"1 figure", $"{figures} figures"));

@@ -47,7 +47,7 @@ internal static class JobWords
     /// <summary>The promise by the clock where there is one, else as it was said at arrival.</summary>
     public static string? PromisedWhen(JobState job) =>
         job.Day.Promise is { } promise
-            ? Witnessmark.Bench.Day.ShopTime.Say(promise.At, DateTime.MinValue)
+            ? Known(Witnessmark.Bench.Day.ShopTime.Say(promise.At, DateTime.MinValue))
             : job.Arrival?.Promised;
 
     public static string Promised(string when) => Say($"promised {when}");

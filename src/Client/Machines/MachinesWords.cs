@@ -61,6 +61,8 @@ internal static class MachinesWords
         : more ? Say($"More than these {count}: type more of it.")
         : Say(Sentence.Count(count, $"1 machine.", $"{count} machines."));
 
+    public static string Frame(string number) => Say($"frame {number}");
+
     public static string Seen(string text) => Say($"Seen: {text}.");
 
     public static string CameraRefused(string why) =>

@@ -140,7 +140,10 @@ public static class WearGraph
         ];
         if (readings.Count > 1)
             parts.Add($"from {first.Opinion.Shown} at {Kilometres(first)}");
-        parts.Add($"{(readings.Count > 1 ? $"to " : "")}{last.Opinion.Shown} at {Kilometres(last)}");
+        Sentence end = readings.Count > 1
+            ? (Sentence)$"to {last.Opinion.Shown} at {Kilometres(last)}"
+            : (Sentence)$"{last.Opinion.Shown} at {Kilometres(last)}";
+        parts.Add(end);
         if (history.Limit is { } limit)
             parts.Add($"limit {Spoken.Of(limit, history.Unit!.Symbol)}");
         return $"{Sentence.List(parts)}. {forecast.Words}";

@@ -34,7 +34,7 @@ public partial class CatalogueTests
     public void Every_sentence_of_the_program_has_a_German_text()
     {
         var had = German.Select(e => (e.Key, e.Many, e.Context)).ToHashSet();
-        Assert.Empty(
+        None(
             Said.Where(s => HasWords(s.Key) && !had.Contains((s.Key, s.Many, s.Context)))
                 .Select(s => $"{s.Where}: {s.Key}")
                 .Distinct()
@@ -45,7 +45,7 @@ public partial class CatalogueTests
     public void Every_text_of_the_bench_book_has_a_German_text()
     {
         var had = German.Where(e => e.Many is null && e.Context is null).Select(e => e.Key).ToHashSet();
-        Assert.Empty(Words.Where(HasWords).Where(w => !had.Contains(w)).Distinct());
+        None(Words.Where(HasWords).Where(w => !had.Contains(w)).Distinct());
     }
 
     [Fact]
@@ -53,16 +53,16 @@ public partial class CatalogueTests
     {
         var said = Said.Select(s => (s.Key, s.Many, s.Context)).ToHashSet();
         var words = Words.ToHashSet();
-        Assert.Empty(
+        None(
             German.Where(e => !said.Contains((e.Key, e.Many, e.Context)) && !words.Contains(e.Key)).Select(e => e.Key)
         );
-        Assert.Empty(German.GroupBy(e => (e.Key, e.Many, e.Context)).Where(g => g.Count() > 1).Select(g => g.Key.Key));
+        None(German.GroupBy(e => (e.Key, e.Many, e.Context)).Where(g => g.Count() > 1).Select(g => g.Key.Key));
     }
 
     [Fact]
     public void Every_German_text_has_the_places_of_its_English_one_and_some_words()
     {
-        Assert.Empty(
+        None(
             German
                 .Where(e => e.Texts.Any(t => t.Trim().Length == 0 || Lacks(e, t)))
                 .Select(e => $"line {e.Line}: {e.Key}")
@@ -77,6 +77,10 @@ public partial class CatalogueTests
         Assert.Contains(Said, s => s is { Key: "Right", Context: "not wrong" });
         Assert.Contains(Said, s => s.Key == "{0} L added");
     }
+
+    /// <summary>Names all that there are, for there is work to do for each.</summary>
+    private static void None(IEnumerable<string> found) =>
+        Assert.True(!found.Any(), string.Join('\n', found.Prepend($"{found.Count()} found:")));
 
     // the form for one may say its number in a word
     private static bool Lacks(PoEntry entry, string text)
