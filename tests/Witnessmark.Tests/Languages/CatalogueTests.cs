@@ -91,7 +91,7 @@ public partial class CatalogueTests
 
     private static HashSet<string> Places(string text) => [.. Place().Matches(text).Select(m => m.Value)];
 
-    private static bool HasWords(string key) => Place().Replace(key, "").Any(char.IsLetter);
+    private static bool HasWords(string key) => Place().Replace(key, "").Any(char.IsAsciiLetter);
 
     private static Workbench ReadBook()
     {

@@ -7,6 +7,7 @@ public class FlatTests
     private static readonly string[] KnownInClient =
     [
         "ArrivalPage.<Open>b__40_0",
+        "BenchPage.MoveNext",
         "BenchWords.Readback",
         "FiguresPage.<get_Found>b__8_2",
         "Outcome.BuildRenderTree",
@@ -34,6 +35,7 @@ public class FlatTests
         "AmountJudge.Of",
         "CampaignMatch.<Of>b__1",
         "Deeds.Done",
+        "EstimatesTable.Steps",
         "FindingFold.<IntoPlan>b__1",
         "GivenSteps.TakePhotograph",
         "JobFindings.Estimate",

@@ -30,7 +30,7 @@ public sealed class GermanPaperTests : IDisposable
                     "Vor der nächsten Fahrt",
                     "freigegeben von",
                     "Seite 1 von",
-                    "24. November 2026",
+                    "25. November 2026",
                 ]
         )
             Assert.Contains(Bare(words), text);
@@ -92,7 +92,7 @@ public sealed class GermanPaperTests : IDisposable
         Assert.Contains("FINendetauf", Text(label));
         var record = Path.Combine(job.Out, "record.html");
         Assert.Equal(0, Run("record", job.JobFile, "--out", record, "--language", "de"));
-        var page = File.ReadAllText(record);
+        var page = System.Net.WebUtility.HtmlDecode(File.ReadAllText(record));
         Assert.Contains("<html lang=\"de\">", page);
         Assert.Contains("<h2 dir=\"auto\">Vor der nächsten Fahrt</h2>", page);
         Assert.DoesNotContain("Before you ride", page);
