@@ -1,3 +1,3 @@
 global using System.Globalization;
-global using Witnessmark.Handbook.Languages;
 global using static Witnessmark.Client.Languages.Spoken;
+global using Witnessmark.Handbook.Languages;

@@ -7,5 +7,7 @@ internal static class Words
     public static string Reading => Say($"Reading this device's entries.");
     public static string NoStore => Say($"This browser keeps nothing");
     public static string NoStoreWhy =>
-        Say($"Entries have to be saved on this device before they go to the shop, and the browser refuses its store. A private window often does. Open Witnessmark in a normal window.");
+        Say(
+            $"Entries have to be saved on this device before they go to the shop, and the browser refuses its store. A private window often does. Open Witnessmark in a normal window."
+        );
 }

@@ -42,8 +42,7 @@ public sealed class BenchHand(IPage page, string address)
         await page.Locator(".bench .dock").WaitForAsync();
     }
 
-    public async Task Tap(string words) =>
-        await page.GetByRole(AriaRole.Button, Named(words)).First.ClickAsync();
+    public async Task Tap(string words) => await page.GetByRole(AriaRole.Button, Named(words)).First.ClickAsync();
 
     /// <summary>Taps the keys of our own keypad.</summary>
     public async Task Type(string keys)
@@ -62,7 +61,10 @@ public sealed class BenchHand(IPage page, string address)
             _ => key.ToString(),
         };
         await page.Locator(".keypad")
-            .GetByRole(AriaRole.Button, Finds is null ? new() { Name = name, Exact = true } : new() { NameRegex = Finds(name, true) })
+            .GetByRole(
+                AriaRole.Button,
+                Finds is null ? new() { Name = name, Exact = true } : new() { NameRegex = Finds(name, true) }
+            )
             .ClickAsync();
     }
 

@@ -49,7 +49,10 @@ public sealed class GermanTests(Published published, Chromium chromium)
         await Assertions.Expect(hand.Verdict).ToContainTextAsync("der Hersteller erlaubt 13 bis 32 mm");
         await hand.Tap("Vorlesen");
         var said = Assert.Single(await hand.Page.EvaluateAsync<string[]>("() => window.said"));
-        Assert.Matches("^de: Kettendurchhang.*: 50,5 plus oder minus .* Millimeter\\. Außerhalb um 18,5 Millimeter\\.$", said);
+        Assert.Matches(
+            "^de: Kettendurchhang.*: 50,5 plus oder minus .* Millimeter\\. Außerhalb um 18,5 Millimeter\\.$",
+            said
+        );
         using var http = new HttpClient();
         var entries = await http.GetStringAsync(
             $"{shop.Address}api/entries?after=0",

@@ -38,7 +38,14 @@ internal static partial class Pseudo
     public static Regex Finds(string words, bool whole)
     {
         var marks = $"[{Begin}{End}{Filler}]*";
-        var letters = string.Join(marks, words.Select(c => c is '.' ? "[.,]" : c == ' ' ? "\\s+" : Regex.Escape($"{c}")));
+        var letters = string.Join(
+            marks,
+            words.Select(c =>
+                c is '.' ? "[.,]"
+                : c == ' ' ? "\\s+"
+                : Regex.Escape($"{c}")
+            )
+        );
         return new(whole ? $"^{marks}{letters}{marks}$" : letters, RegexOptions.IgnoreCase);
     }
 
@@ -49,7 +56,10 @@ internal static partial class Pseudo
         var depth = 0;
         foreach (var letter in text)
         {
-            depth += letter == Begin ? 1 : letter == End ? -1 : 0;
+            depth +=
+                letter == Begin ? 1
+                : letter == End ? -1
+                : 0;
             left.Append(depth == 0 && letter != End ? letter : ' ');
         }
         return left.ToString();

@@ -72,8 +72,29 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
     /// <summary>Words of the shop's own data: names, models, plates, documents; units; what the hand types; what calls itself so in any language.</summary>
     private static HashSet<string> DataWords(string folder)
     {
-        string[] own = ["Witnessmark", "English", "Deutsch", "SHA", "VIN", "QR", "PDF", "ISO", "JCGM", "GUM", "km", "mm", "min"];
-        string[] typed = ["Fell workshop manual", "the page of the manual", "Rear brake hose is cracked at the banjo", "Brake hose, rear"];
+        string[] own =
+        [
+            "Witnessmark",
+            "English",
+            "Deutsch",
+            "SHA",
+            "VIN",
+            "QR",
+            "PDF",
+            "ISO",
+            "JCGM",
+            "GUM",
+            "km",
+            "mm",
+            "min",
+        ];
+        string[] typed =
+        [
+            "Fell workshop manual",
+            "the page of the manual",
+            "Rear brake hose is cracked at the banjo",
+            "Brake hose, rear",
+        ];
         var texts = Directory
             .GetFiles(Path.Combine(folder, "demo"), "*.*", SearchOption.AllDirectories)
             .SelectMany(f => Quoted().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value));

@@ -172,7 +172,19 @@ internal static class Bench640
             [shown],
             [],
             null,
-            new Opinion(verdict, null, null, null, null, null, Sentence.Of(shown), Sentence.Of(verdict.ToString()), $"{shown}.", [], [])
+            new Opinion(
+                verdict,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Sentence.Of(shown),
+                Sentence.Of(verdict.ToString()),
+                $"{shown}.",
+                [],
+                []
+            )
         );
 
     public static Advice Expecting(double value, double deviation) =>

@@ -20,7 +20,10 @@ public class CampaignListTests
             ],
             CampaignList.Of(state).Select(l => (l.Line.ToString(), l.Loud))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.ToString().StartsWith("Park it outside") && s.ToString().Contains("26X-004"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Park it outside") && s.ToString().Contains("26X-004")
+        );
         Assert.DoesNotContain(BeforeYouRide.Of(state), s => s.ToString().Contains("26X-011"));
     }
 
@@ -32,7 +35,10 @@ public class CampaignListTests
             ("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true),
             Assert.Single(CampaignList.Of(state))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011")
+        );
     }
 
     [Fact]
@@ -47,7 +53,10 @@ public class CampaignListTests
             ],
             CampaignList.Of(state).Select(l => (l.Line.ToString(), l.Loud))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011")
+        );
         // done after all: nothing is open that it could leave with
         state = Job([Brake], Settled("26X-011", CampaignOutcome.Done, null)) with
         {

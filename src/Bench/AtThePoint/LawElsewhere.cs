@@ -11,9 +11,11 @@ public static class LawElsewhere
     public static Sentence? Said(Figure figure, Workshop shop) =>
         figure.Origin.Jurisdiction is not { } place ? null
         : shop.Jurisdiction is not { } here
-            ? (Sentence)$"This is the law of {place}. The workshop file does not say whose law counts here: jurisdiction under [workshop]."
+            ? (Sentence)
+                $"This is the law of {place}. The workshop file does not say whose law counts here: jurisdiction under [workshop]."
         : here.Has(place) ? null
-        : (Sentence)$"This is the law of {place}; this workshop works under the law of {here}. Look up what that one demands.";
+        : (Sentence)
+            $"This is the law of {place}; this workshop works under the law of {here}. Look up what that one demands.";
 
     /// <summary>All such figures in the newest revisions of a shop's sheets, in one sentence each.</summary>
     public static IReadOnlyList<Sentence> In(Workbench bench) =>

@@ -47,10 +47,8 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, Sentence 
         return new(campaign, concern, concern == Concern.MayConcern ? (Sentence)$"{why}: {AskTheMaker}" : why);
     }
 
-    private static (Concern, Sentence) NoSingleMachine => (
-        Concern.MayConcern,
-        $"the public list does not say which machines of that model and year"
-    );
+    private static (Concern, Sentence) NoSingleMachine =>
+        (Concern.MayConcern, $"the public list does not say which machines of that model and year");
 
     private static (Concern, Sentence) Make(Campaign campaign, AskedMachine machine) =>
         NameKey.Of(campaign.Make) == NameKey.Of(machine.Make)
@@ -81,7 +79,8 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, Sentence 
             : (Concern.DoesNot, (Sentence)$"its VIN is not among those that are named");
         if (says.BuiltFrom is null && says.BuiltTo is null)
             yield break;
-        yield return machine.Built is not { } built ? (Concern.MayConcern, (Sentence)$"the machine's day of building is not known")
+        yield return machine.Built is not { } built
+            ? (Concern.MayConcern, (Sentence)$"the machine's day of building is not known")
         : built >= (says.BuiltFrom ?? DateOnly.MinValue) && built <= (says.BuiltTo ?? DateOnly.MaxValue)
             ? (Concern.Concerns, (Sentence)$"it was built in the time that is named")
         : (Concern.DoesNot, (Sentence)$"it was not built in the time that is named");

@@ -89,7 +89,9 @@ internal static class AxleAdvice
     }
 
     private static Sentence Further(bool left, Sentence far) =>
-        left ? (Sentence)$"The left side stands {far} further back." : (Sentence)$"The right side stands {far} further back.";
+        left
+            ? (Sentence)$"The left side stands {far} further back."
+            : (Sentence)$"The right side stands {far} further back.";
 
     private static Sentence Side(double turns) => $"{Numerals.Turns(turns)} {Way(turns)}";
 

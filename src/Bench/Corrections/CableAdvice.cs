@@ -72,5 +72,6 @@ internal static class CableAdvice
 
     private static Sentence Aim(Length target) => $"To bring it to {Numerals.With(target.Millimetres, Millimetre, 1)}";
 
-    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back (more play)" : (Sentence)$"out (less play)";
+    private static Sentence Way(double turns) =>
+        turns < 0 ? (Sentence)$"back (more play)" : (Sentence)$"out (less play)";
 }

@@ -91,7 +91,8 @@ internal static class ChainAdvice
             outside ? (Sentence)$"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}" : null,
             outside
                 ? Headline(turns)
-                : (Sentence)$"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
+                : (Sentence)
+                    $"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             [
                 Learnt(r),
                 MiddleNote(situation, aim, middle),
@@ -131,7 +132,9 @@ internal static class ChainAdvice
     private static Sentence Flats(double turns)
     {
         var flats = Math.Abs(turns) * FlatsPerTurn;
-        return flats > 1.05 ? (Sentence)$"{Numerals.Plain(flats, 1)} flats" : (Sentence)$"{Numerals.Plain(flats, 1)} flat";
+        return flats > 1.05
+            ? (Sentence)$"{Numerals.Plain(flats, 1)} flats"
+            : (Sentence)$"{Numerals.Plain(flats, 1)} flat";
     }
 
     private static Sentence Learnt(Remaining r) =>
@@ -140,7 +143,8 @@ internal static class ChainAdvice
     private static Sentence MiddleNote(Situation situation, Length aim, Length middle) =>
         aim == middle
             ? Whence(situation, Numerals.With(middle.Millimetres, Millimetre, 1))
-            : (Sentence)$"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
+            : (Sentence)
+                $"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
 
     private static Sentence Whence(Situation situation, Sentence middle) =>
         situation.Point.Quantity<Length>("target") is null
@@ -166,8 +170,10 @@ internal static class ChainAdvice
         return
         [
             run.Trials.Count == 2
-                ? (Sentence)$"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
-                : (Sentence)$"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
+                ? (Sentence)
+                    $"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
+                : (Sentence)
+                    $"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
             $"target St = {Numerals.With(r.Target.Millimetres, Millimetre, 2)}",
             $"n = (S₁² − St²)/c = {Numerals.Plain(r.Turns!.Value.Count, 3)} ± {Numerals.Plain(2 * r.TurnsUncertainty.Count, 3)} turn",
             $"expected {Numerals.WithUncertainty(r.Expected!.Value.Millimetres, 2 * r.ExpectedUncertainty!.Value.Millimetres, Millimetre)}; taut after {Numerals.Plain(r.TautAfter.Count, 3)} turn",

@@ -14,7 +14,9 @@ internal static class FirstFillAdvice
         if (situation.Current is not null)
             return null;
         if (Sump.Of(situation, situation.Point) is not { } sump)
-            return Advise.Cannot($"The figure sheet lacks oil capacity, filter volume or the volume between the marks.");
+            return Advise.Cannot(
+                $"The figure sheet lacks oil capacity, filter volume or the volume between the marks."
+            );
         var fill = OilFirstFill.Of(sump.Drained, sump.BetweenMarks, sump.TargetLevel, sump.Risk);
         return new(
             $"To reach {Numerals.Plain(sump.TargetLevel * 100, 0)} % between the marks",

@@ -20,7 +20,9 @@ internal static class TopUpAdvice
         if (situation.Current is not { Opinion: { Value: { } read, StandardUncertainty: > 0 and { } u } } current)
             return null;
         if (Sump.FillPoint(situation.Book) is not { } fill || Sump.Of(situation, fill) is not { } sump)
-            return situation.IsOutside() ? Advise.Cannot($"The figure sheet lacks the volume between the marks.") : null;
+            return situation.IsOutside()
+                ? Advise.Cannot($"The figure sheet lacks the volume between the marks.")
+                : null;
         if (
             situation.Point.Quantity<Volume>("between-marks-deviation") is not { } deviation
             || situation.Point.Number("target-level") is not { } target
@@ -44,7 +46,8 @@ internal static class TopUpAdvice
             $"Add {FirstFillAdvice.Both(topUp.Add)}, then read again",
             [
                 Math.Abs(level.Value - read) > 0.005
-                    ? (Sentence)$"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
+                    ? (Sentence)
+                        $"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
                     : (Sentence)$"From {Percent(read)} on the stick.",
                 $"Chance of standing over the high mark then: {Numerals.Plain(topUp.OverfillProbability * 100, 1)} %.",
             ],

@@ -85,7 +85,8 @@ public static class DayRules
                     return $"{later.At.Technician} is at {earlier.Job.Title} ({earlier.Job.Id}) from {question.Say(one.From)} to {question.Say(one.To)}.";
         var stands = earlier.At.Stands(earlier.Job, question.Now);
         return earlier.At.Lift == later.At.Lift && stands.Meets(later.At.Stands(later.Job, question.Now))
-            ? (Sentence)$"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
+            ? (Sentence)
+                $"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
             : null;
     }
 }

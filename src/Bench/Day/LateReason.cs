@@ -94,7 +94,8 @@ public static class LateReason
 
     private static Sentence Work(DayJob job) => ShopTime.Length(job.Hands + job.Waits);
 
-    private static Sentence Skill(DayJob job) => job.Skills.Count == 0 ? Sentence.Empty : (Sentence)$" ({string.Join(", ", job.Skills)})";
+    private static Sentence Skill(DayJob job) =>
+        job.Skills.Count == 0 ? Sentence.Empty : (Sentence)$" ({string.Join(", ", job.Skills)})";
 
     private static Sentence UntilLift(DayQuestion question, DayPlan plan, DayJob job)
     {

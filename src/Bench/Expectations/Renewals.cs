@@ -13,7 +13,8 @@ internal static class Renewals
 
     /// <summary>How the record says it, in a few words; null when it does not.</summary>
     public static Sentence? Of(PointState point) =>
-        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w.ToString()).Any(Renewed.Contains)) is { } said
+        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w.ToString()).Any(Renewed.Contains))
+            is { } said
             ? (Sentence)$"“{said}”"
         : point.Found is { } found && point.Current is { } now && Better(found, now, point.Figure)
             ? (Sentence)$"read {found.Opinion.Shown}, then {now.Opinion.Shown}"

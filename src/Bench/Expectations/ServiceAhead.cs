@@ -57,7 +57,8 @@ internal static class ServicesAhead
     {
         var unknown =
             !known && work.Rule.EveryDistance is not null ? NoDistance
-            : due is { ByDistance: null, State: DueState.Due } && (due.ByDate is null || Goes(work)) ? due.Why.Inside().Open()
+            : due is { ByDistance: null, State: DueState.Due } && (due.ByDate is null || Goes(work))
+                ? due.Why.Inside().Open()
             : null;
         return Line(work, due.State, due.ByDistance?.Millimetres / MillimetresInKilometre, due.ByDate, unknown, book);
     }
@@ -67,7 +68,6 @@ internal static class ServicesAhead
         due is { ByDistance: null, ByDate: null } && double.IsPositiveInfinity(due.DaysLeft);
 
     private static bool Goes(ScheduledWork work) => (work.Rule.EveryDistance ?? work.Rule.FirstAt) is not null;
-
 
     private static ServiceAhead Line(
         ScheduledWork work,

@@ -49,10 +49,7 @@ internal static class WorkCautions
         foreach (var point in job.Points)
             if (Renewals.Of(point) is { } renewed && New(point, renewed, sheet) is { } caution)
                 said.Add(caution);
-        if (
-            job.Points.FirstOrDefault(ChainMoved) is { } chain
-            && said.All(c => !c.NewChain)
-        )
+        if (job.Points.FirstOrDefault(ChainMoved) is { } chain && said.All(c => !c.NewChain))
             said.Add(
                 Caution(
                     $"The chain was adjusted ({chain.Corrections[^1].Words}): have its slack looked at again after {Far(sheet, Chain, $"the first rides")}.",

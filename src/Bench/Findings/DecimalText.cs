@@ -23,7 +23,8 @@ public static class DecimalText
             || !part.All(char.IsAsciiDigit)
             || (at >= 0 && part.Length == 0)
                 ? (Sentence)$"\"{text}\" is no number; right would be digits such as \"{Example(decimals)}\""
-            : part.Length > decimals ? (Sentence)$"\"{text}\" has {part.Length} decimals; at most {decimals} are allowed here"
+            : part.Length > decimals
+                ? (Sentence)$"\"{text}\" has {part.Length} decimals; at most {decimals} are allowed here"
             : whole.TrimStart('0').Length + decimals > MostDigits ? (Sentence)$"\"{text}\" is too large"
             : null;
         return why is null

@@ -84,7 +84,8 @@ public sealed record EstimateDraft(
             own is null ? (Sentence)$"{part.Item}: {why}"
             : quantity is 0 or > MostQuantity
                 ? (Sentence)$"{part.Item}: quantity {part.Quantity}; allowed is more than 0, up to 1000"
-            : price > MostPrice ? (Sentence)$"{part.Item}: price {part.Price} is more than {new Money(MostPrice, currency)}"
+            : price > MostPrice
+                ? (Sentence)$"{part.Item}: price {part.Price} is more than {new Money(MostPrice, currency)}"
             : null;
         return why is null ? new(part.Item, quantity, new(price, currency), own!.Value) : null;
     }

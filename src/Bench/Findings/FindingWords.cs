@@ -12,14 +12,16 @@ public static class FindingWords
     public static Sentence? Hold(Finding finding, bool pointHolds) =>
         finding.Urgency != Urgency.BeforeRiding ? null
         : finding.Disputed
-            ? (Sentence)$"{Title(finding)}two devices wrote different decisions at the same time. Ask the owner once more."
+            ? (Sentence)
+                $"{Title(finding)}two devices wrote different decisions at the same time. Ask the owner once more."
         : finding is { Decision: null, LastWord: not null }
             ? (Sentence)$"{Title(finding)}it was changed after the owner decided. Ask once more."
         : finding.Decision is not { } decision
             ? (Sentence)$"{Title(finding)}to be put right before riding; the owner has not decided yet."
         : decision is { Approved: false, Acknowledged: false }
             ? (Sentence)$"{Title(finding)}the owner wants it left, and has not acknowledged what that means."
-        : decision.Approved && !finding.IsPutRight && !pointHolds ? (Sentence)$"{Title(finding)}approved, not put right yet."
+        : decision.Approved && !finding.IsPutRight && !pointHolds
+            ? (Sentence)$"{Title(finding)}approved, not put right yet."
         : null;
 
     /// <summary>What declining means; the owner acknowledges these words.</summary>
@@ -40,18 +42,22 @@ public static class FindingWords
         finding.Decision is not { } decision ? null
         : decision.Approved ? (Sentence)$"Approved by {By(decision)}."
         : finding.Urgency == Urgency.BeforeRiding
-            ? (Sentence)$"The owner was told that this has to be put right before riding, and decided not to have it done ({By(decision)}). {Meaning(finding)} {Acknowledged(decision)}"
+            ? (Sentence)
+                $"The owner was told that this has to be put right before riding, and decided not to have it done ({By(decision)}). {Meaning(finding)} {Acknowledged(decision)}"
         : (Sentence)$"The owner was told, and decided not to have it done ({By(decision)}). {Meaning(finding)}";
 
     /// <summary>What came of it, for paper; null when there is nothing to say.</summary>
     public static Sentence? Outcome(Finding finding) =>
         finding.PutRight is var (entry, how) ? (Sentence)$"Put right: {Ended(how)} ({entry.By})"
-        : finding is { Marked: { } mark, Decision.Approved: true } ? (Sentence)$"Put right; its point was marked by {mark.By}."
+        : finding is { Marked: { } mark, Decision.Approved: true }
+            ? (Sentence)$"Put right; its point was marked by {mark.By}."
         : finding.Decision is { Approved: true } ? (Sentence)$"Not put right in this visit yet."
         : null;
 
     private static Sentence Acknowledged(Decision decision) =>
-        decision.Acknowledged ? (Sentence)$"{decision.Name} has acknowledged this." : (Sentence)$"This has not been acknowledged.";
+        decision.Acknowledged
+            ? (Sentence)$"{decision.Name} has acknowledged this."
+            : (Sentence)$"This has not been acknowledged.";
 
     private static Sentence By(Decision decision) => $"{decision.Name}, {decision.Means.InWords()}";
 

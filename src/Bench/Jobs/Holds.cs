@@ -78,6 +78,8 @@ internal static class Holds
 
     private static Sentence WithoutFigure(PointState point) =>
         point.Disputed.Count > 0
-            ? (Sentence)$"two devices gave its figure at the same time and differ ({Sentence.List(point.Disputed.Select(d => d.Figure.Short), " / ")}): give it once more"
-            : (Sentence)$"read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
+            ? (Sentence)
+                $"two devices gave its figure at the same time and differ ({Sentence.List(point.Disputed.Select(d => d.Figure.Short), " / ")}): give it once more"
+            : (Sentence)
+                $"read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
 }

@@ -108,7 +108,9 @@ internal static class MeasuredJudge
             null,
             shown,
             judged.Point.Safety ? (Sentence)$"Unproven: no figure to judge by" : (Sentence)$"Recorded",
-            judged.Point.Safety ? (Sentence)$"{shown}; the figure sheet has no limit for this." : (Sentence)$"{shown}; nothing limits it.",
+            judged.Point.Safety
+                ? (Sentence)$"{shown}; the figure sheet has no limit for this."
+                : (Sentence)$"{shown}; nothing limits it.",
             [],
             values
         );

@@ -15,7 +15,10 @@ internal static class SeenJudge
             return (null, $"\"{other}\" is no answer. Allowed: \"yes\" or \"no\".");
         var wrong = things.Where((_, i) => judged.Raw[i] == "no").ToArray();
         return wrong.Length == 0
-            ? (Judge.Plain(VerdictWord.Inside, $"seen, right", $"Seen and right", $"{Sentence.List(things, "; ")}."), null)
+            ? (
+                Judge.Plain(VerdictWord.Inside, $"seen, right", $"Seen and right", $"{Sentence.List(things, "; ")}."),
+                null
+            )
             : (
                 Judge.Plain(
                     VerdictWord.Outside,

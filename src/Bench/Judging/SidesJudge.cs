@@ -70,8 +70,10 @@ internal static class SidesJudge
             [
                 $"difference = mean left − mean right = {Numerals.Plain(difference, 3)} mm, u = {Numerals.Plain(u.Millimetres, 3)} mm a reading",
                 sides.Left.Length + sides.Right.Length == 2
-                    ? (Sentence)$"U = 1.96·√2·u = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (one reading a side)"
-                    : (Sentence)$"U = t·√(s²(1/{sides.Left.Length} + 1/{sides.Right.Length}) + 2u²) = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (95 %)",
+                    ? (Sentence)
+                        $"U = 1.96·√2·u = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (one reading a side)"
+                    : (Sentence)
+                        $"U = t·√(s²(1/{sides.Left.Length} + 1/{sides.Right.Length}) + 2u²) = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (95 %)",
                 $"outside when |difference| − U > {Numerals.Plain(tolerance.Millimetres)} mm, inside when |difference| + U ≤ {Numerals.Plain(tolerance.Millimetres)} mm",
             ],
             []

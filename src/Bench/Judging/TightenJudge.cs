@@ -62,8 +62,10 @@ internal static class TightenJudge
             $"{inUse}; {Allowed.By(figure)}.",
             [
                 figure.Limit is null
-                    ? (Sentence)$"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, the figure ± the wrench's {Numerals.Plain(error * 100)} %"
-                    : (Sentence)$"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, as the figure says",
+                    ? (Sentence)
+                        $"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, the figure ± the wrench's {Numerals.Plain(error * 100)} %"
+                    : (Sentence)
+                        $"permitted: {Numerals.Plain(limit.Min ?? 0)} to {Numerals.With(limit.Max ?? 0, figure.Unit)}, as the figure says",
                 $"ISO 6789-1:2017, 5.1.5: permissible deviation of setting torque tools",
             ],
             []
@@ -75,6 +77,7 @@ internal static class TightenJudge
 
     private static Sentence? OutOfRange(ShopInstrument wrench, double setting) =>
         setting < wrench.Unit.ToBase(wrench.Min ?? 0) || (wrench.Max is { } max && setting > wrench.Unit.ToBase(max))
-            ? (Sentence)$"{wrench.Name} does not reach that setting: its range is {Numerals.Plain(wrench.Min ?? 0)} to {Numerals.With(wrench.Max ?? 0, wrench.Unit)}."
+            ? (Sentence)
+                $"{wrench.Name} does not reach that setting: its range is {Numerals.Plain(wrench.Min ?? 0)} to {Numerals.With(wrench.Max ?? 0, wrench.Unit)}."
             : null;
 }

@@ -36,18 +36,30 @@ internal static class VinJudge
                 Sentence.Line($"There is nothing here to compare it with: hold it against the papers.", years, vin.Note)
             );
         return typed == known
-            ? Judge.Plain(VerdictWord.Inside, Sentence.Of(typed), $"This machine's number", Sentence.Line($"As on record.", years, vin.Note))
+            ? Judge.Plain(
+                VerdictWord.Inside,
+                Sentence.Of(typed),
+                $"This machine's number",
+                Sentence.Line($"As on record.", years, vin.Note)
+            )
             : Another(typed, known);
     }
 
     /// <summary>A number of a time without VINs has no form of its own; blanks and dashes are no matter.</summary>
     private static Opinion OfFrame(string typed, string known) =>
         NameKey.Of(typed) == NameKey.Of(known)
-            ? Judge.Plain(VerdictWord.Inside, Sentence.Of(typed), $"This machine's number", $"As on record: a frame number, no VIN.")
+            ? Judge.Plain(
+                VerdictWord.Inside,
+                Sentence.Of(typed),
+                $"This machine's number",
+                $"As on record: a frame number, no VIN."
+            )
             : Another(typed, known);
 
     private static Sentence Years(IReadOnlyList<int> years) =>
-        years is [var one, var other] ? (Sentence)$"{one} or {other}" : Sentence.List(years.Select(y => (Sentence)$"{y}"));
+        years is [var one, var other]
+            ? (Sentence)$"{one} or {other}"
+            : Sentence.List(years.Select(y => (Sentence)$"{y}"));
 
     private static Opinion Another(string typed, string known) =>
         Judge.Plain(

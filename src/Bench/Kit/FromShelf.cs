@@ -78,7 +78,10 @@ internal static class FromShelf
             .ToArray();
         if (BottleChoice.For(amount.Base, sizes) is not { } bottles)
             return Lacks(need, item, Litres(sizes.Sum(s => s.Litres * s.There)));
-        var taken = item.Sizes.Zip(bottles.Taken).Where(x => x.Second > 0).Select(x => (Sentence)$"{x.Second} × {x.First}");
+        var taken = item
+            .Sizes.Zip(bottles.Taken)
+            .Where(x => x.Second > 0)
+            .Select(x => (Sentence)$"{x.Second} × {x.First}");
         return new(
             $"Take {And(taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",
             null
@@ -107,8 +110,7 @@ internal static class FromShelf
         );
     }
 
-    private static Sentence And(IEnumerable<Sentence> taken) =>
-        taken.Aggregate((all, next) => $"{all} and {next}");
+    private static Sentence And(IEnumerable<Sentence> taken) => taken.Aggregate((all, next) => $"{all} and {next}");
 
     private static Sentence Litres(double litres) => $"{Math.Floor(litres * 100 + 1e-6) / 100:0.##} L";
 

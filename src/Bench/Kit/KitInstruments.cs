@@ -98,12 +98,14 @@ internal static class KitInstruments
             : !Reaches(instrument, limit.Min, limit.Max, figure)
                 ? (Sentence)$"{instrument.Name} does not reach: its range ends before the figure does."
             : Decides.At(Point, figure, instrument) == Decision.Never
-                ? (Sentence)$"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
+                ? (Sentence)
+                    $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
             : null;
 
         public Sentence Note(ShopInstrument instrument) => Sentence.Line(Repeats(instrument), Undated(instrument));
 
-        private Sentence? Undated(ShopInstrument instrument) => Point.Safety ? Calibration.Doubt(instrument, Day) : null;
+        private Sentence? Undated(ShopInstrument instrument) =>
+            Point.Safety ? Calibration.Doubt(instrument, Day) : null;
 
         private Sentence? Repeats(ShopInstrument instrument) =>
             Figure is { } figure

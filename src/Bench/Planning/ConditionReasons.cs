@@ -15,12 +15,7 @@ internal static class ConditionReasons
         {
             if (asked.Today?.Points.Any(p => p.Point == point.Point && p.Shown is not null) == true)
                 continue; // what was read today speaks for itself
-            foreach (
-                var reason in Findings(
-                    point,
-                    $"at the last visit, {Sentence.Day(DayForm.Figures, day)}"
-                )
-            )
+            foreach (var reason in Findings(point, $"at the last visit, {Sentence.Day(DayForm.Figures, day)}"))
                 yield return (point.Point, reason);
         }
     }
@@ -58,7 +53,8 @@ internal static class ConditionReasons
             _ => null,
         };
 
-    private static Sentence Shown(VisitedPoint point) => point.Measured is null ? Sentence.Empty : (Sentence)$": {point.Shown}";
+    private static Sentence Shown(VisitedPoint point) =>
+        point.Measured is null ? Sentence.Empty : (Sentence)$": {point.Shown}";
 
     private static Sentence Closed(string words) => words.EndsWith('.') ? Sentence.Of(words) : (Sentence)$"{words}.";
 }

@@ -17,7 +17,10 @@ public static class JobPlan
                 line.Reasons.All(r => r.Because != Because.Purpose)
                 && !line.Why.ToString().Contains(point.Why, StringComparison.Ordinal)
             )
-                lines[point.Point.Id] = line with { Reasons = [.. line.Reasons, new(Because.Purpose, Sentence.Of(point.Why))] };
+                lines[point.Point.Id] = line with
+                {
+                    Reasons = [.. line.Reasons, new(Because.Purpose, Sentence.Of(point.Why))],
+                };
         return [.. BaseOrder.Of(lines.Keys, job.Arrival?.Purpose ?? "", book).Select(id => lines[id])];
     }
 

@@ -57,5 +57,7 @@ public static class Reorder
         : 1;
 
     private static Sentence InWords(double value, Unit unit) =>
-        unit.Symbol == "1" ? (Sentence)$"{Math.Round(value, 6):0.######}" : (Sentence)$"{Math.Round(value, 6):0.######} {unit}";
+        unit.Symbol == "1"
+            ? (Sentence)$"{Math.Round(value, 6):0.######}"
+            : (Sentence)$"{Math.Round(value, 6):0.######} {unit}";
 }

@@ -18,9 +18,11 @@ public static class StockRules
     /// <summary>What has to be looked after now that a move was taken in; null when all is well.</summary>
     public static Sentence? Warns(ShelfLine line, StockItem item) =>
         line.CountIt
-            ? (Sentence)$"{item.Name}: more went or came back than the sums know of ({item.InWords(line.Balance)}). Count what is there."
+            ? (Sentence)
+                $"{item.Name}: more went or came back than the sums know of ({item.InWords(line.Balance)}). Count what is there."
         : line.Overpromised
-            ? (Sentence)$"{item.Name}: {item.InWords(line.Kept)} are kept back for jobs and {item.InWords(line.There)} are there."
+            ? (Sentence)
+                $"{item.Name}: {item.InWords(line.Kept)} are kept back for jobs and {item.InWords(line.There)} are there."
         : null;
 
     private static Sentence? Missing(StockMove move) =>
@@ -32,7 +34,8 @@ public static class StockRules
         : string.IsNullOrWhiteSpace(move.Job)
         && move.Kind is StockMoveKind.Reserved or StockMoveKind.Used or StockMoveKind.Returned
             ? (Sentence)$"job: it is missing; what is kept back, used or brought back belongs to a job."
-        : string.IsNullOrWhiteSpace(move.Why) && move.Kind == StockMoveKind.Discarded ? (Sentence)$"why: a reason is missing."
+        : string.IsNullOrWhiteSpace(move.Why) && move.Kind == StockMoveKind.Discarded
+            ? (Sentence)$"why: a reason is missing."
         : null;
 
     private static Sentence TooMuch(StockMove move, StockItem item, ShelfLine line)

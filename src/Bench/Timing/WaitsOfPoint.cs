@@ -17,7 +17,9 @@ public static class WaitsOfPoint
     /// <summary>In the order in which they are offered.</summary>
     public static IReadOnlyList<PointWait> Of(Point point, BenchBook book) =>
         [
-            .. point.Waits > TimeSpan.Zero ? [new PointWait(Own, Sentence.Of(point.Title), point.Waits)] : Array.Empty<PointWait>(),
+            .. point.Waits > TimeSpan.Zero
+                ? [new PointWait(Own, Sentence.Of(point.Title), point.Waits)]
+                : Array.Empty<PointWait>(),
             .. point
                 .Reach.Select(name => book.Reach.GetValueOrDefault(name))
                 .OfType<ReachState>()

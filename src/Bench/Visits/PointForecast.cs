@@ -148,7 +148,8 @@ public sealed record PointForecast(
             Sentence caution = outlook.Caution is { } why ? (Sentence)$" {why}" : Sentence.Empty;
             return outlook.Median > tenYears
                 ? (Sentence)$"Ridden as so far, not within ten years.{caution}"
-                : (Sentence)$"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
+                : (Sentence)
+                    $"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
         }
 
         private List<Sentence> Cautions(WearOutlook? outlook)
@@ -163,8 +164,10 @@ public sealed record PointForecast(
             if (outlook?.Agrees == false)
                 cautions.Add(
                     fleet is null
-                        ? (Sentence)$"The readings lie further from a straight line than their instrument explains: take it as rough."
-                        : (Sentence)$"The readings, a straight line and the other machines do not agree: take it as rough."
+                        ? (Sentence)
+                            $"The readings lie further from a straight line than their instrument explains: take it as rough."
+                        : (Sentence)
+                            $"The readings, a straight line and the other machines do not agree: take it as rough."
                 );
             return cautions;
         }

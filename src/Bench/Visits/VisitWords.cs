@@ -14,8 +14,7 @@ internal static class VisitWords
     public static Sentence Month(DateOnly day) => Sentence.Day(DayForm.Month, day);
 
     /// <summary>Two figures: <c>6700 km</c>.</summary>
-    public static Sentence Rough(Length distance) =>
-        $"{TwoFigures(distance):0} km";
+    public static Sentence Rough(Length distance) => $"{TwoFigures(distance):0} km";
 
     private static double TwoFigures(Length distance)
     {

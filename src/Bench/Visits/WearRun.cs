@@ -9,7 +9,13 @@ namespace Witnessmark.Bench.Visits;
 /// <param name="Bound">That limit, in the history's unit.</param>
 /// <param name="Unit">The history's unit.</param>
 /// <param name="Began">Why readings before them do not count, in a sentence; null when there are none.</param>
-internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls, double Bound, Unit Unit, Sentence? Began)
+internal sealed record WearRun(
+    IReadOnlyList<PointReading> Readings,
+    bool Falls,
+    double Bound,
+    Unit Unit,
+    Sentence? Began
+)
 {
     /// <summary>Against its wear by more than so many standard deviations of the two readings, it was renewed. Common practice, no source.</summary>
     private const double Surely = 3;

@@ -19,7 +19,9 @@ internal static class GivenWords
     public static string Law => Say($"A law");
     public static string LawSoft => Say($"country or part of it, and clause; it binds there");
     public static string LawInForce =>
-        Say($"From the table of the handbook, for motorcycles over 50 cc. The law in force comes first: look the clause up where you are not sure.");
+        Say(
+            $"From the table of the handbook, for motorcycles over 50 cc. The law in force comes first: look the clause up where you are not sure."
+        );
     public static string Standard => Say($"A standard");
     public static string StandardSoft => Say($"number with its year, and clause; it binds");
     public static string WhereLaw => Say($"Where it is law, by its code");
@@ -42,7 +44,9 @@ internal static class GivenWords
     public static string VouchTitle => Say($"Vouch for this figure");
     public static string Vouch => Say($"Vouch");
     public static string VouchWhy =>
-        Say($"Somebody's safety hangs on this point, and neither the maker nor a law nor a standard stands behind the figure. With a name somebody of the workshop answers that it is right for this machine.");
+        Say(
+            $"Somebody's safety hangs on this point, and neither the maker nor a law nor a standard stands behind the figure. With a name somebody of the workshop answers that it is right for this machine."
+        );
     public static string Photograph => Say($"Photograph");
     public static string Photographs => Say($"Photographs");
     public static string Take => Say($"Take or choose a picture");
@@ -55,7 +59,9 @@ internal static class GivenWords
     public static string Working => Say($"One moment.");
     public static string Unreadable => Say($"This browser cannot read that file as a picture. Choose a JPEG or PNG.");
     public static string Full =>
-        Say($"This device has no room for the picture. It was not kept and nothing was written. Make room on the device or send what waits here to the shop, then take it again.");
+        Say(
+            $"This device has no room for the picture. It was not kept and nothing was written. Make room on the device or send what waits here to the shop, then take it again."
+        );
     public static string NotHere => Say($"Not on this device, and the shop did not give it.");
     public static string OfMachine => Say($"Photograph the machine");
 
@@ -107,7 +113,8 @@ internal static class GivenWords
 
     private static string MissingOfManual(GivenDraft draft) =>
         draft is { Document: null, Title: var title } && title.Trim().Length == 0 ? Say($"Say which document it is.")
-        : draft is { Document: null, Edition: var edition } && edition.Trim().Length == 0 ? Say($"Say which edition it is.")
+        : draft is { Document: null, Edition: var edition } && edition.Trim().Length == 0
+            ? Say($"Say which edition it is.")
         : draft.Fields.Place.Trim().Length == 0 ? Say($"Say on which page it stands.")
         : "";
 }

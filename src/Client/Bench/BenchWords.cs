@@ -77,11 +77,7 @@ internal static class BenchWords
     public static IReadOnlyList<string> UndoReasons => [Say($"Typed wrong"), Say($"Read wrong"), Say($"Wrong point")];
 
     public static IReadOnlyList<string> LeaveReasons =>
-    [
-        Say($"The owner decided so"),
-        Say($"Part is on order"),
-        Say($"Not on this machine"),
-    ];
+        [Say($"The owner decided so"), Say($"Part is on order"), Say($"Not on this machine")];
 
     public static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 
@@ -134,8 +130,12 @@ internal static class BenchWords
         state.Current?.Opinion.Verdict switch
         {
             VerdictWord.Outside => Say($"It is outside. Correct it and read it again, then it can be marked."),
-            VerdictWord.Unproven when state.LacksFigure => Say($"No figure judges it. Give one, then it can be marked."),
-            VerdictWord.Unproven => Say($"It is not proven. Read it so that the instrument can tell, then it can be marked."),
+            VerdictWord.Unproven when state.LacksFigure => Say(
+                $"No figure judges it. Give one, then it can be marked."
+            ),
+            VerdictWord.Unproven => Say(
+                $"It is not proven. Read it so that the instrument can tell, then it can be marked."
+            ),
             _ => Say($"It is not read yet."),
         };
 

@@ -21,8 +21,9 @@ internal static class EntryWords
             LeftFact left => Say($"{Title(left, points)}: left as it is, {left.Why}"),
             NoteFact note => Say($"note “{note.Text}”"),
             CampaignLeftFact left => Say($"campaign {left.Number}: left open, {left.Why}"),
-            CampaignFact campaign =>
-                Say($"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? Say($"done") : Say($"does not concern it"))}"),
+            CampaignFact campaign => Say(
+                $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? Say($"done") : Say($"does not concern it"))}"
+            ),
             PromiseFact promise => Say($"promised for {Moment(promise.At)}"),
             PartsFact parts => Say($"parts arrive {Moment(parts.Arrive)}"),
             PlacedFact placed => Say($"placed in the day: {placed.Technician}, {Moment(placed.Start)}"),
@@ -31,7 +32,9 @@ internal static class EntryWords
         };
 
     private static string Made(CorrectionFact fact, IReadOnlyList<PointState> points) =>
-        points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id) is { Words: var words } ? Say(words) : Say($"corrected");
+        points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id) is { Words: var words }
+            ? Say(words)
+            : Say($"corrected");
 
     private static string Title(Fact fact, IReadOnlyList<PointState> points) =>
         points.FirstOrDefault(p => p.Point.Id == fact.Point) is { } known ? Known(known.Point.Title) : fact.Point;

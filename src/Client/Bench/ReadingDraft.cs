@@ -110,8 +110,7 @@ public sealed class ReadingDraft
         : Instrument is { Resolution: > 0 } with ? (decimal)with.Resolution
         : null;
 
-    public string? StepText =>
-        Step is { } step ? Say($"{step:0.####} {Unit}") : null;
+    public string? StepText => Step is { } step ? Say($"{step:0.####} {Unit}") : null;
 
     public void Repeat()
     {
@@ -195,7 +194,10 @@ public sealed class ReadingDraft
         {
             ReadingKind.Marks => [new(BenchWords.LowestMark, null), new(BenchWords.HighestMark, null)],
             ReadingKind.Sides => [new(BenchWords.Left, "left"), new(BenchWords.Right, "right")],
-            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(BenchWords.Capital(Known(p)), p)),
+            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(
+                BenchWords.Capital(Known(p)),
+                p
+            )),
             ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(Known(p)), null)),
             ReadingKind.Round => Enumerable
                 .Range(1, form.Count)

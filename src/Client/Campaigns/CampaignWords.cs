@@ -31,7 +31,9 @@ internal static class CampaignWords
     public static string AtArrival => Say($"Found open when the machine arrived:");
 
     public static string None(CampaignsReply reply) =>
-        Say($"None open in the shop's lists ({string.Join(", ", reply.Lists.Select(l => Say($"{l.File} of {l.At[..10]}")))}).");
+        Say(
+            $"None open in the shop's lists ({string.Join(", ", reply.Lists.Select(l => Say($"{l.File} of {l.At[..10]}")))})."
+        );
 
     public static string LeftOpen(CampaignLeft left) => Say($"{left.Number}: left open by {left.Entry.By}: {left.Why}");
 

@@ -6,9 +6,11 @@ namespace Witnessmark.Client.Device;
 internal static class DeviceWords
 {
     public static string Title => Say($"This device");
-    public static string NoAnswer => Say($"The shop does not answer. Work goes on; entries are kept here and sent later.");
+    public static string NoAnswer =>
+        Say($"The shop does not answer. Work goes on; entries are kept here and sent later.");
     public static string NoShop => Say($"This address serves the program but no shop. Entries are kept here.");
-    public static string NeedsShop => Say($"A figure is changed at the shop, so that everybody has it. Nothing was changed.");
+    public static string NeedsShop =>
+        Say($"A figure is changed at the shop, so that everybody has it. Nothing was changed.");
     public static string SendNow => Say($"Send now");
     public static string TryNow => Say($"Try now");
     public static string Sending => Say($"Talking to the shop");
@@ -35,9 +37,12 @@ internal static class DeviceWords
         jump switch
         {
             ClockJump.Back => Say($"The clock of this device was set back by {by}. The timers did not follow it."),
-            ClockJump.Forward => Say($"The clock of this device was set forward by {by}. The timers did not follow it."),
-            _ =>
-                Say($"This device slept, or its clock was set forward, by {by}. The timers count that as time that passed."),
+            ClockJump.Forward => Say(
+                $"The clock of this device was set forward by {by}. The timers did not follow it."
+            ),
+            _ => Say(
+                $"This device slept, or its clock was set forward, by {by}. The timers count that as time that passed."
+            ),
         };
 
     public static string Refused(int status) =>
@@ -52,15 +57,29 @@ internal static class DeviceWords
     public static string AtShop(int count) => Say($"saved at the shop {count}");
 
     public static string NotYet(int count) =>
-        Say(Sentence.Count(count, $"1 entry is saved here and not yet at the shop.", $"{count} entries are saved here and not yet at the shop."));
+        Say(
+            Sentence.Count(
+                count,
+                $"1 entry is saved here and not yet at the shop.",
+                $"{count} entries are saved here and not yet at the shop."
+            )
+        );
 
     public static string PhotographsHere(int count) =>
-        Say(Sentence.Count(count, $"1 photograph is kept here and not yet at the shop.", $"{count} photographs are kept here and not yet at the shop."));
+        Say(
+            Sentence.Count(
+                count,
+                $"1 photograph is kept here and not yet at the shop.",
+                $"{count} photographs are kept here and not yet at the shop."
+            )
+        );
 
     public static string Space(double used, double all) =>
         Say($"{used / 1e6:0.0} MB of {all / 1e6:0} MB that the browser gives are used.");
 
     public static string Kept => Say($"The browser has promised to keep them.");
     public static string NotKept =>
-        Say($"The browser may clear them when space runs short. Installing Witnessmark on the home screen usually prevents that.");
+        Say(
+            $"The browser may clear them when space runs short. Installing Witnessmark on the home screen usually prevents that."
+        );
 }

@@ -11,7 +11,9 @@ internal static class TimerWords
     public static string Again => Say($"From the start");
     public static string Understood => Say($"Understood");
     public static string Ahead =>
-        Say($"It was started later than this device's clock says now: the clock was set back. Look for yourself, or start it again.");
+        Say(
+            $"It was started later than this device's clock says now: the clock was set back. Look for yourself, or start it again."
+        );
 
     public static string Start(PointWait wait) =>
         Say($"Start the timer, {Length(wait.Length)}{(wait.Key == WaitsOfPoint.Own ? "" : $": {Known(wait.Title)}")}");
@@ -28,5 +30,7 @@ internal static class TimerWords
     public static string Of(BenchTimer timer) => Say($"Job {timer.Job} · {Length(timer.Length)}");
 
     private static string Length(TimeSpan length) =>
-        length.TotalMinutes >= 1 && length.Seconds == 0 ? Say($"{length.TotalMinutes:0} min") : Say($"{length.TotalSeconds:0} s");
+        length.TotalMinutes >= 1 && length.Seconds == 0
+            ? Say($"{length.TotalMinutes:0} min")
+            : Say($"{length.TotalSeconds:0} s");
 }

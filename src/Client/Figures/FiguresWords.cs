@@ -47,24 +47,26 @@ internal static class FiguresWords
     public static string JudgesPoints => Say($"Judges");
     public static string NotThere => Say($"not in this revision");
 
-    public static IReadOnlyDictionary<string, string> Demands => new Dictionary<string, string>
-    {
-        ["range"] = Say($"From … to …"),
-        ["min"] = Say($"At least"),
-        ["max"] = Say($"At most"),
-        ["target"] = Say($"A target"),
-        ["torque"] = Say($"A torque"),
-        ["amount"] = Say($"An amount"),
-    };
+    public static IReadOnlyDictionary<string, string> Demands =>
+        new Dictionary<string, string>
+        {
+            ["range"] = Say($"From … to …"),
+            ["min"] = Say($"At least"),
+            ["max"] = Say($"At most"),
+            ["target"] = Say($"A target"),
+            ["torque"] = Say($"A torque"),
+            ["amount"] = Say($"An amount"),
+        };
 
-    public static IReadOnlyDictionary<OriginKind, string> Origins => new Dictionary<OriginKind, string>
-    {
-        [OriginKind.Maker] = Say($"Maker's document"),
-        [OriginKind.Law] = Say($"Law"),
-        [OriginKind.Standard] = Say($"Standard"),
-        [OriginKind.Shop] = Say($"This workshop"),
-        [OriginKind.CommonPractice] = Say($"Common practice"),
-    };
+    public static IReadOnlyDictionary<OriginKind, string> Origins =>
+        new Dictionary<OriginKind, string>
+        {
+            [OriginKind.Maker] = Say($"Maker's document"),
+            [OriginKind.Law] = Say($"Law"),
+            [OriginKind.Standard] = Say($"Standard"),
+            [OriginKind.Shop] = Say($"This workshop"),
+            [OriginKind.CommonPractice] = Say($"Common practice"),
+        };
 
     public static string Document(string title, string edition) => Say($"{title}, edition {edition}");
 

@@ -41,7 +41,13 @@ internal static class FindingTexts
     public static string Sheet => Say($"Estimate sheet (PDF)");
 
     public static string With(int photographs) =>
-        Say(Sentence.Count(photographs, $"The photograph of this point goes with it.", $"The {photographs} photographs of this point go with it."));
+        Say(
+            Sentence.Count(
+                photographs,
+                $"The photograph of this point goes with it.",
+                $"The {photographs} photographs of this point go with it."
+            )
+        );
 
     public static string Count(int count) => Say(Sentence.Count(count, $"1 finding", $"{count} findings"));
 

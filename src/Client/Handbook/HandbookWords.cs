@@ -16,7 +16,8 @@ internal static class HandbookWords
     public static string Example => Say($"Put in the worked example");
     public static string Clear => Say($"Empty the form");
     public static string Page => Say($"Formula, source and a worked example");
-    public static string NoPage => Say($"The text of this page is not on this device yet. The calculation works all the same.");
+    public static string NoPage =>
+        Say($"The text of this page is not on this device yet. The calculation works all the same.");
     public static string NotYet => Say($"Nothing worked out yet.");
     public static string Table => Say($"Table");
     public static string MayBeLeftOut => Say($"may be left out");
@@ -24,12 +25,13 @@ internal static class HandbookWords
     public static string No => Say($"no");
     public static string Changed => Say($"The form has changed since: work it out again.");
 
-    private static Dictionary<string, string> Chapters => new()
-    {
-        ["FinalDrive"] = Say($"Final drive"),
-        ["BenchOrder"] = Say($"Bench order"),
-        ["Due"] = Say($"Due work"),
-    };
+    private static Dictionary<string, string> Chapters =>
+        new()
+        {
+            ["FinalDrive"] = Say($"Final drive"),
+            ["BenchOrder"] = Say($"Bench order"),
+            ["Due"] = Say($"Due work"),
+        };
 
     public static string Chapter(string group) => Chapters.GetValueOrDefault(group, group);
 

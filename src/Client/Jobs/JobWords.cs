@@ -18,7 +18,9 @@ internal static class JobWords
     public static string Why => Say($"Why today");
     public static string State => Say($"State");
     public static string Sheet => Say($"Handover sheet (PDF)");
+
     public static string SheetIn(string language) => Say($"Sheet in {language}");
+
     public static string LogBook => Say($"Log book");
     public static string Record => Say($"Record for the owner");
     public static string Sticker => Say($"Service sticker");
@@ -30,10 +32,15 @@ internal static class JobWords
     public static string Anywhere => Say($"As it stands");
     public static string Release => Say($"Release");
     public static string ReleaseWhy =>
-        Say($"With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden.");
+        Say(
+            $"With your name you say that every point above is proven, marked or left with a reason, and that the machine can be ridden."
+        );
     public static string LeavesOpen =>
-        Say($"It leaves with a “do not ride” campaign open. Tell the owner before they take it, and write down how it leaves.");
-    public static string SecondWhy => Say($"A second person looks at it themselves and signs too, here or on another device.");
+        Say(
+            $"It leaves with a “do not ride” campaign open. Tell the owner before they take it, and write down how it leaves."
+        );
+    public static string SecondWhy =>
+        Say($"A second person looks at it themselves and signs too, here or on another device.");
     public static string SecondHere => Say($"Second person at this device");
     public static string YourName => Say($"Your name");
     public static string SignAs => Say($"Write your name as it stands on this device.");
@@ -52,7 +59,8 @@ internal static class JobWords
 
     public static string Promised(string when) => Say($"promised {when}");
 
-    public static string NotRead(int count) => Say(Sentence.Count(count, $"1 point not read yet", $"{count} points not read yet"));
+    public static string NotRead(int count) =>
+        Say(Sentence.Count(count, $"1 point not read yet", $"{count} points not read yet"));
 
     public static string NotMarked(int count) =>
         Say(Sentence.Count(count, $"1 point read, not marked yet", $"{count} points read, not marked yet"));
@@ -62,7 +70,9 @@ internal static class JobWords
     public static string SignedFirst(string name) => Say($"Signed by {name}");
 
     public static string TimeLeft(TimeSpan left) =>
-        left.TotalHours >= 1 ? Say($"{(int)left.TotalHours} h {left.Minutes} min left") : Say($"{left.Minutes} min left");
+        left.TotalHours >= 1
+            ? Say($"{(int)left.TotalHours} h {left.Minutes} min left")
+            : Say($"{left.Minutes} min left");
 
     public static string WaitsToo(TimeSpan waits) =>
         Say($"and {waits.TotalMinutes:0} min in which something settles or drains");
@@ -70,7 +80,13 @@ internal static class JobWords
     public static string Minutes(TimeSpan hands) => Say($"{hands.TotalMinutes:0} min");
 
     public static string PaperMissing(int count) =>
-        Say(Sentence.Count(count, $"1 entry of this job is not yet at the shop. The sheet is made there.", $"{count} entries of this job are not yet at the shop. The sheet is made there."));
+        Say(
+            Sentence.Count(
+                count,
+                $"1 entry of this job is not yet at the shop. The sheet is made there.",
+                $"{count} entries of this job are not yet at the shop. The sheet is made there."
+            )
+        );
 
     public static string Capital(string word) => word.Length == 0 ? word : char.ToUpperInvariant(word[0]) + word[1..];
 }

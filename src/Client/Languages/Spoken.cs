@@ -41,6 +41,5 @@ internal static class Spoken
             : at ?? "";
 
     /// <summary>A label inside a sentence: English begins it small there, German leaves it.</summary>
-    public static string Inside(string label) =>
-        OwnTongue.Inside(label);
+    public static string Inside(string label) => OwnTongue.Inside(label);
 }

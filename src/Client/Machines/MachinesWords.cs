@@ -18,7 +18,9 @@ internal static class MachinesWords
         Say($"No camera here: the browser gives one only over https, or has none. Type the number or use a reader.");
     public static string LooksForAll => Say($"Hold the code level and near. Bars, QR and data matrix are read.");
     public static string LooksForLines =>
-        Say($"Hold the code level and near. This browser reads no codes itself: the program looks for Code 39 and Code 128, as VIN labels have them.");
+        Say(
+            $"Hold the code level and near. This browser reads no codes itself: the program looks for Code 39 and Code 128, as VIN labels have them."
+        );
     public static string NoSuchMachine => Say($"Neither the register nor this device knows this machine");
     public static string Open => Say($"Open a job for it");
     public static string Sheet => Say($"Figure sheet");
@@ -40,7 +42,9 @@ internal static class MachinesWords
     public static string Forecast => Say($"How far it still goes");
     public static string FanIs => Say($"Dashed: the straight line through the readings. Grey: nine lines in ten.");
     public static string FirstTheEyes =>
-        Say($"A straight line knows no crack, no crash and no other rider. The maker's interval and your eyes come first.");
+        Say(
+            $"A straight line knows no crack, no crash and no other rider. The maker's interval and your eyes come first."
+        );
     public static string FleetNotAsked => Say($"The shop could not be asked how other machines wear here.");
     public static string AllReadings => Say($"Readings, the latest first");
     public static string NoSuchPoint => Say($"Nothing was read there");
@@ -50,7 +54,9 @@ internal static class MachinesWords
     public static string Forget => Say($"Forget name and contact");
     public static string Keep => Say($"Keep them");
     public static string ForgetWhat =>
-        Say($"Name and contact go out of the register for good. VIN, plate, distances and jobs stay, and so does what was written by hand into a job. A list that still names the owner brings the name back when it is imported.");
+        Say(
+            $"Name and contact go out of the register for good. VIN, plate, distances and jobs stay, and so does what was written by hand into a job. A list that still names the owner brings the name back when it is imported."
+        );
     public static string Forgotten => Say($"The owner is forgotten.");
 
     public static string Kilometres(double? kilometres) =>
@@ -96,5 +102,11 @@ internal static class MachinesWords
     public static string Visited(int visits) => Say(Sentence.Count(visits, $"in 1 visit", $"in {visits} visits"));
 
     public static string NotDrawn(int count) =>
-        Say(Sentence.Count(count, $"1 reading is not drawn: its distance is not known, or the odometer went back since.", $"{count} readings are not drawn: their distance is not known, or the odometer went back since."));
+        Say(
+            Sentence.Count(
+                count,
+                $"1 reading is not drawn: its distance is not known, or the odometer went back since.",
+                $"{count} readings are not drawn: their distance is not known, or the odometer went back since."
+            )
+        );
 }

@@ -28,7 +28,13 @@ internal static class PartsWords
     public static string TooLong(int digits) => Say($"At most {digits} digits.");
 
     public static string TooFine(string who, int decimals) =>
-        Say(Sentence.Count(decimals, $"{who}: no more than one digit after the point.", $"{who}: no more than {decimals} digits after the point."));
+        Say(
+            Sentence.Count(
+                decimals,
+                $"{who}: no more than one digit after the point.",
+                $"{who}: no more than {decimals} digits after the point."
+            )
+        );
 
     public static string More(string step) => Say($"{step} more");
 

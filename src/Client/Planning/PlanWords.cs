@@ -14,7 +14,8 @@ internal static class PlanWords
     public static string Steps => Say($"All steps with their times");
     public static string Free => Say($"Another order is yours to choose, except where one point has to come first.");
     public static string Asked => Say($"Asked for besides");
-    public static string AskedWhy => Say($"What is asked for and is not in this job: take it in, or leave it with a reason.");
+    public static string AskedWhy =>
+        Say($"What is asked for and is not in this job: take it in, or leave it with a reason.");
     public static string InPlan => Say($"In the plan");
     public static string DroppedTitle => Say($"Dropped");
     public static string Add => Say($"Add a point");
@@ -27,7 +28,8 @@ internal static class PlanWords
     public static string Why => Say($"Why?");
     public static string AddedWhy => Say($"Why is it done today?");
     public static string Lead => Say($"Somebody's safety hangs on it. Which lead stands for that?");
-    public static string NoLeads => Say($"Somebody's safety hangs on it, and shop.toml names no leads: it stays in the plan.");
+    public static string NoLeads =>
+        Say($"Somebody's safety hangs on it, and shop.toml names no leads: it stays in the plan.");
     public static string ReasonMissing => Say($"A reason is needed.");
     public static string LeadMissing => Say($"A reason and a lead's name are needed.");
     public static string PointMissing => Say($"Choose the point and say why.");
@@ -35,11 +37,7 @@ internal static class PlanWords
 
     /// <summary>Offered to be tapped instead of typed.</summary>
     public static IReadOnlyList<string> Reasons =>
-    [
-        Say($"Done elsewhere, seen on paper"),
-        Say($"The owner does not want it"),
-        Say($"Next visit"),
-    ];
+        [Say($"Done elsewhere, seen on paper"), Say($"The owner does not want it"), Say($"Next visit")];
 
     public static string Points(int count) => Say(Sentence.Count(count, $"1 point", $"{count} points"));
 

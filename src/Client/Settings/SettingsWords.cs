@@ -20,7 +20,8 @@ internal static class SettingsWords
     public static string Light => Say($"Light");
     public static string Dark => Say($"Dark");
     public static string ReadBack => Say($"Say a reading aloud when it is saved");
-    public static string ReadBackWhat => Say($"Place, value, unit and verdict. \"Say it\" at the point works in any case.");
+    public static string ReadBackWhat =>
+        Say($"Place, value, unit and verdict. \"Say it\" at the point works in any case.");
     public static string NoVoice => Say($"This browser has no voice.");
     public static string Awake => Say($"Keep the screen awake at a point");
     public static string CannotKeepAwake =>
@@ -28,11 +29,11 @@ internal static class SettingsWords
     public static string SayIt => Say($"Say it");
 
     public static IReadOnlyList<(TextSize, string)> Sizes =>
-    [
-        (TextSize.Normal, Say($"Normal")),
-        (TextSize.Large, Say($"Large, 125 %")),
-        (TextSize.Largest, Say($"Largest, 150 %")),
-    ];
+        [
+            (TextSize.Normal, Say($"Normal")),
+            (TextSize.Large, Say($"Large, 125 %")),
+            (TextSize.Largest, Say($"Largest, 150 %")),
+        ];
 
     public static string Whose(string person) =>
         Say($"Those of {person} on this device. Others who work with it have their own.");

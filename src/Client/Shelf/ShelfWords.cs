@@ -29,11 +29,7 @@ internal static class ShelfWords
 
     /// <summary>What can happen here, as the shop calls it and as people do.</summary>
     public static IReadOnlyList<(string Kind, string Words)> Kinds =>
-    [
-        ("receive", Say($"It came")),
-        ("count", Say($"I counted")),
-        ("use", Say($"Used on a job")),
-    ];
+        [("receive", Say($"It came")), ("count", Say($"I counted")), ("use", Say($"Used on a job"))];
 
     public static string Amount(string kind) =>
         kind switch

@@ -38,9 +38,12 @@ internal static class DayWords
     public static string NoMoment => Say($"Choose day and time.");
 
     public static string Made(DayPlanText from, DateTime today) =>
-        Say($"Planned at {ShopTime.Say(from.Made, today)}{(from.Proven ? Say($"; no plan is better") : Say($"; the best found"))}.");
+        Say(
+            $"Planned at {ShopTime.Say(from.Made, today)}{(from.Proven ? Say($"; no plan is better") : Say($"; the best found"))}."
+        );
 
-    public static string LateBy(MissedPromise missed) => Say($"Late by {ShopTime.Length(missed.Minutes)}. {missed.Words}");
+    public static string LateBy(MissedPromise missed) =>
+        Say($"Late by {ShopTime.Length(missed.Minutes)}. {missed.Words}");
 
     public static string Name(DayJob job) => $"{job.Title} ({job.Id})";
 
@@ -49,17 +52,23 @@ internal static class DayWords
 
     /// <summary>On a list of one day: by the clock alone.</summary>
     public static string OnDay(DayQuestion question, Span span) =>
-        Say($"{ShopTime.Say(question.At(span.From), question.At(span.From))} to {ShopTime.Say(question.At(span.To), question.At(span.From))}");
+        Say(
+            $"{ShopTime.Say(question.At(span.From), question.At(span.From))} to {ShopTime.Say(question.At(span.To), question.At(span.From))}"
+        );
 
     public static string Ready(DayQuestion question, DayJob job, PlacedJob at) =>
-        Say($"ready {question.Say(at.Ready(job))}{(job.Promised is { } promised ? Say($", promised {question.Say(promised)}") : "")}");
+        Say(
+            $"ready {question.Say(at.Ready(job))}{(job.Promised is { } promised ? Say($", promised {question.Say(promised)}") : "")}"
+        );
 
-    public static string Waits(DayStep step) => step.Waits > 0 ? Say($", then {ShopTime.Length(step.Waits)} by itself") : "";
+    public static string Waits(DayStep step) =>
+        step.Waits > 0 ? Say($", then {ShopTime.Length(step.Waits)} by itself") : "";
 
     public static string Shift(int by) =>
         by < 0 ? Say($"{ShopTime.Length(-by)} earlier") : Say($"{ShopTime.Length(by)} later");
 
     public static string Day(DateTime day) => Say(Sentence.Day(DayForm.Week, DateOnly.FromDateTime(day)));
 
-    public static string LateCount(int count) => Say(Sentence.Count(count, $"1 promise is missed", $"{count} promises are missed"));
+    public static string LateCount(int count) =>
+        Say(Sentence.Count(count, $"1 promise is missed", $"{count} promises are missed"));
 }

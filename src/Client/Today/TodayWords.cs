@@ -20,6 +20,5 @@ internal static class TodayWords
     public static string Points(int count) => Say(Sentence.Count(count, $"1 point", $"{count} points"));
 
     public static string Holds(int count) =>
-        count == 0 ? Say($"ready to go")
-        : Say(Sentence.Count(count, $"1 hold", $"{count} holds"));
+        count == 0 ? Say($"ready to go") : Say(Sentence.Count(count, $"1 hold", $"{count} holds"));
 }

@@ -30,9 +30,11 @@ internal static class DueWords
     )
     {
         Sentence from = last is { } entry
-            ? (Sentence)$"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}{Over(over)}"
+            ? (Sentence)
+                $"{Kilometres(rule.Distance!.Value)} after {Kilometres(entry.Distance)} on {Day(entry.Date)}{Over(over)}"
             : (Sentence)$"the first time{Over(over)}";
-        Sentence gone = left.Millimetres < 0 ? (Sentence)$"{Kilometres(-left)} over" : (Sentence)$"{Kilometres(left)} left";
+        Sentence gone =
+            left.Millimetres < 0 ? (Sentence)$"{Kilometres(-left)} over" : (Sentence)$"{Kilometres(left)} left";
         return $"By {Kilometres(shown)}: {from}, {gone} at {Kilometres(perDay)} a day.";
     }
 

@@ -50,7 +50,8 @@ public static class Vin
             small ? vin[..3] + vin[11..14] : vin[..3],
             small,
             check != vin[8] && region == VinRegion.Elsewhere
-                ? (Sentence)$"The check digit does not fit. Outside North America none is required, so this is no fault by itself; compare with the papers."
+                ? (Sentence)
+                    $"The check digit does not fit. Outside North America none is required, so this is no fault by itself; compare with the papers."
                 : null
         );
     }

@@ -12,9 +12,8 @@ internal readonly record struct Argument(object? Value, string? Format)
             null => "",
             Sentence sentence => sentence.In(tongue),
             string text => tongue.Word(text),
-            sbyte or byte or short or ushort or int or uint or long or ulong or float or double or decimal => tongue.Number(
-                Invariant()
-            ),
+            sbyte or byte or short or ushort or int or uint or long or ulong or float or double or decimal =>
+                tongue.Number(Invariant()),
             _ => Invariant(),
         };
 

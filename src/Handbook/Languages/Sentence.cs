@@ -98,7 +98,8 @@ public sealed class Sentence : IEquatable<Sentence>
     public Sentence Open() => new(t => In(t).TrimEnd('.'));
 
     /// <summary>The same at the beginning of a line: with a capital letter.</summary>
-    public Sentence Begun() => new(t => In(t) is { Length: > 0 } said ? char.ToUpperInvariant(said[0]) + said[1..] : "");
+    public Sentence Begun() =>
+        new(t => In(t) is { Length: > 0 } said ? char.ToUpperInvariant(said[0]) + said[1..] : "");
 
     /// <summary>The same sentence where one English word needs different words elsewhere.</summary>
     /// <param name="context">What is meant, in a word.</param>

@@ -62,9 +62,11 @@ public static partial class TyreMarking
 
     private static Sentence? Missing(MarkedTyre tyre) =>
         tyre.RimDiameter is null
-            ? (Sentence)$"No rim of code {tyre.RimCode} is in the table ({Rims.Keys.Min()} to {Rims.Keys.Max()}): read the marking again."
+            ? (Sentence)
+                $"No rim of code {tyre.RimCode} is in the table ({Rims.Keys.Min()} to {Rims.Keys.Max()}): read the marking again."
         : tyre.LoadIndex is not null && tyre.Load is null
-            ? (Sentence)$"Load index {tyre.LoadIndex} is not in the table ({Loads.Keys.Min()} to {Loads.Keys.Max()}): read the marking again."
+            ? (Sentence)
+                $"Load index {tyre.LoadIndex} is not in the table ({Loads.Keys.Min()} to {Loads.Keys.Max()}): read the marking again."
         : tyre is { SpeedSymbol: not (null or "Z"), Speed: null }
             ? (Sentence)$"{tyre.SpeedSymbol} is no speed symbol of the table: read the marking again."
         : null;
@@ -99,10 +101,13 @@ public static partial class TyreMarking
 
     private static Sentence WhyNotMetric(string marking) =>
         InchSize().IsMatch(marking)
-            ? (Sentence)$"This is a size in inches: it gives no aspect and no whole table to reckon with. Its maker's data sheet gives the dimensions."
+            ? (Sentence)
+                $"This is a size in inches: it gives no aspect and no whole table to reckon with. Its maker's data sheet gives the dimensions."
         : LetterSize().IsMatch(marking)
-            ? (Sentence)$"This is a size in letters: its dimensions stand in a table of their own. Its maker's data sheet gives them."
-        : (Sentence)$"This is no metric marking such as 180/55 ZR 17 M/C (73W): copy it from the side wall, from the width to the speed symbol.";
+            ? (Sentence)
+                $"This is a size in letters: its dimensions stand in a table of their own. Its maker's data sheet gives them."
+        : (Sentence)
+            $"This is no metric marking such as 180/55 ZR 17 M/C (73W): copy it from the side wall, from the width to the speed symbol.";
 
     private static int Number(Match match, string group) =>
         int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);

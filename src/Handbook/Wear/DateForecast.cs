@@ -83,7 +83,8 @@ public static class DateForecast
     private static Sentence? Caution(Usage usage) =>
         usage.Intervals < Usage.IntervalsThatTell
             ? (Sentence)$"Fewer than three intervals: the scatter of riding is hardly known, take the dates as rough."
-        : usage.Days < Usage.Year ? (Sentence)$"The readings cover less than a year: another season may be ridden otherwise."
+        : usage.Days < Usage.Year
+            ? (Sentence)$"The readings cover less than a year: another season may be ridden otherwise."
         : null;
 }
 

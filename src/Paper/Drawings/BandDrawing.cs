@@ -80,7 +80,13 @@ public static class BandDrawing
             yield return new Line(x, y, x, y + 5, Ink.Soft, 1);
             var words = OrderWords.Clock(new Duration(at));
             var room = Words.RoomFor(words, TextSize) / 2;
-            yield return new Words(Math.Clamp(x, room, width - room), y + 6 + TextSize, Sentence.Of(words), TextSize, Ink.Soft);
+            yield return new Words(
+                Math.Clamp(x, room, width - room),
+                y + 6 + TextSize,
+                Sentence.Of(words),
+                TextSize,
+                Ink.Soft
+            );
         }
     }
 

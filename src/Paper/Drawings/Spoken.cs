@@ -47,11 +47,10 @@ public static class Spoken
         };
 
     /// <summary>A number with its unit; a pure number has none.</summary>
-    public static Sentence With(double value, string unit) => unit is "" or "1" ? Of(value) : (Sentence)$"{Of(value)} {unit}";
+    public static Sentence With(double value, string unit) =>
+        unit is "" or "1" ? Of(value) : (Sentence)$"{Of(value)} {unit}";
 
     /// <summary>A number as people write it, at most six decimals, with a true minus sign.</summary>
     public static Sentence Of(double value) =>
-        Sentence.Number(
-            (value == 0 ? 0 : value).ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−')
-        );
+        Sentence.Number((value == 0 ? 0 : value).ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−'));
 }

@@ -26,7 +26,8 @@ public static class StripDrawing
     private static Sentence Label(IReadOnlyList<Stripe> stripes) =>
         stripes.Count == 0
             ? (Sentence)$"No points"
-            : (Sentence)$"{Sentence.Count(stripes.Count, $"1 point", $"{stripes.Count} points")}: {Sentence.List(stripes.CountBy(s => s).OrderBy(g => g.Key).Select(g => (Sentence)$"{g.Value} {Spoken.Of(g.Key)}"))}";
+            : (Sentence)
+                $"{Sentence.Count(stripes.Count, $"1 point", $"{stripes.Count} points")}: {Sentence.List(stripes.CountBy(s => s).OrderBy(g => g.Key).Select(g => (Sentence)$"{g.Value} {Spoken.Of(g.Key)}"))}";
 
     private static Shape Moved(Shape shape, double x) =>
         shape switch

@@ -25,7 +25,9 @@ public static class EstimateSheet
     )
     {
         var said = tongue ?? Tongue.English;
-        Sentence title = state.Arrival is { Machine.Name: var name } ? (Sentence)$"Estimate, {name}" : (Sentence)$"Estimate, job {state.Job}";
+        Sentence title = state.Arrival is { Machine.Name: var name }
+            ? (Sentence)$"Estimate, {name}"
+            : (Sentence)$"Estimate, job {state.Job}";
         using var document = PdfFile.New(title, bench.Workshop.Name, printedOn, said);
         var pages = new Pages(size ?? PaperSize.A4, $"{title} · job {state.Job} · {bench.Workshop.Name}", said);
         Head(pages, title, state, bench, printedOn);
@@ -52,7 +54,13 @@ public static class EstimateSheet
                     0,
                     360,
                     (title, Typeface.Title),
-                    (Sentence.List(facts.OfType<Sentence>().Select(Cell.Whole), " · "), Typeface.Aside with { Size = 9 })
+                    (
+                        Sentence.List(facts.OfType<Sentence>().Select(Cell.Whole), " · "),
+                        Typeface.Aside with
+                        {
+                            Size = 9,
+                        }
+                    )
                 ),
                 Cell.Of(
                     372,

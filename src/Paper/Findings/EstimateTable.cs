@@ -81,7 +81,13 @@ internal static class EstimateTable
                 Sentence.Number(estimate.Work.Number)
             );
         foreach (var tax in estimate.Taxes)
-            Line(pages, $"Tax, {Sentence.Number(tax.Percent.ToString())} % on {Sentence.Number(tax.Net.Number)}", Sentence.Empty, Sentence.Empty, Sentence.Number(tax.Tax.Number));
+            Line(
+                pages,
+                $"Tax, {Sentence.Number(tax.Percent.ToString())} % on {Sentence.Number(tax.Net.Number)}",
+                Sentence.Empty,
+                Sentence.Empty,
+                Sentence.Number(tax.Tax.Number)
+            );
         pages.Row(
             [
                 Cell.Of(Indent, ItemWidth, ($"Total", Typeface.Strong)),

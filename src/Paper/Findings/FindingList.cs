@@ -26,7 +26,9 @@ public static class FindingList
     public static IEnumerable<(Sentence Line, bool Loud)> Of(Finding finding)
     {
         yield return (
-            finding.Estimate is { } estimate ? (Sentence)$"Estimate: {Sentence.Number(estimate.Total.ToString())} with tax." : (Sentence)$"No estimate was made.",
+            finding.Estimate is { } estimate
+                ? (Sentence)$"Estimate: {Sentence.Number(estimate.Total.ToString())} with tax."
+                : (Sentence)$"No estimate was made.",
             false
         );
         if (FindingWords.Decided(finding) is { } decided)

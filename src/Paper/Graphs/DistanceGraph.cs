@@ -84,9 +84,7 @@ public static class DistanceGraph
         );
         for (var year = from; year <= to; year++)
             if (year % every == 0 && new DateOnly(year, 1, 1).DayNumber >= plane.X.From)
-                years.AddRange(
-                    plane.Tick(new DateOnly(year, 1, 1).DayNumber, $"{year}")
-                );
+                years.AddRange(plane.Tick(new DateOnly(year, 1, 1).DayNumber, $"{year}"));
         return years;
     }
 
@@ -125,6 +123,5 @@ public static class DistanceGraph
     private static Sentence Said(DistanceSeen seen) =>
         $"{Spoken.Of(Math.Round(seen.Distance.Kilometres))} km on {Day(seen)}";
 
-    private static Sentence Day(DistanceSeen seen) =>
-        Sentence.Day(DayForm.Figures, seen.Distance.Day);
+    private static Sentence Day(DistanceSeen seen) => Sentence.Day(DayForm.Figures, seen.Distance.Day);
 }

@@ -140,14 +140,16 @@ public static class WearGraph
         ];
         if (readings.Count > 1)
             parts.Add($"from {first.Opinion.Shown} at {Kilometres(first)}");
-        Sentence end = readings.Count > 1
-            ? (Sentence)$"to {last.Opinion.Shown} at {Kilometres(last)}"
-            : (Sentence)$"{last.Opinion.Shown} at {Kilometres(last)}";
+        Sentence end =
+            readings.Count > 1
+                ? (Sentence)$"to {last.Opinion.Shown} at {Kilometres(last)}"
+                : (Sentence)$"{last.Opinion.Shown} at {Kilometres(last)}";
         parts.Add(end);
         if (history.Limit is { } limit)
             parts.Add($"limit {Spoken.Of(limit, history.Unit!.Symbol)}");
         return $"{Sentence.List(parts)}. {forecast.Words}";
     }
 
-    private static Sentence Kilometres(PointReading reading) => $"{Spoken.Of(Math.Round(reading.Kilometres!.Value))} km";
+    private static Sentence Kilometres(PointReading reading) =>
+        $"{Spoken.Of(Math.Round(reading.Kilometres!.Value))} km";
 }

@@ -48,7 +48,8 @@ public static class CampaignList
             campaign.ParkOutside ? (Sentence)$"PARK OUTSIDE." : null,
             campaign.Certain
                 ? (Sentence)$"{campaign.Number}, {campaign.Component}: it concerns this machine."
-                : (Sentence)$"{campaign.Number}, {campaign.Component}: it may concern this machine, check with the maker."
+                : (Sentence)
+                    $"{campaign.Number}, {campaign.Component}: it may concern this machine, check with the maker."
         );
 
     private static Sentence Settled(CampaignSettled settled) =>

@@ -18,7 +18,9 @@ public static class ExpectationWords
         Sentence? distance = service.AtKilometres is { } km ? (Sentence)$"at {Distances.Shown(km, odometer)}" : null;
         Sentence? day = service.ByDay is { } on ? (Sentence)$"by {SheetHead.Day(on)}" : null;
         Sentence? when =
-            distance is not null && day is not null ? (Sentence)$"{distance} or {day}, whichever comes first" : distance ?? day;
+            distance is not null && day is not null
+                ? (Sentence)$"{distance} or {day}, whichever comes first"
+                : distance ?? day;
         Sentence? state = service.State switch
         {
             DueState.Overdue => $"overdue",

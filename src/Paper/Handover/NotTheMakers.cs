@@ -25,10 +25,7 @@ public static class NotTheMakers
             .Points.Where(p => p is { Figure.Origin.Binding: false, Readings.Count: > 0 })
             .OrderByDescending(p => p.NeedsVouching)
             .Select(p =>
-                (
-                    (Sentence)$"{p.Point.Title}: {PointWords.Limit(p)}, {PointWords.Origin(p)}. {Who(p)}",
-                    IsMissing(p)
-                )
+                ((Sentence)$"{p.Point.Title}: {PointWords.Limit(p)}, {PointWords.Origin(p)}. {Who(p)}", IsMissing(p))
             );
 
     private static Sentence Who(PointState point) =>

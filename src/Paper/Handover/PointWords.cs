@@ -25,7 +25,8 @@ public static class PointWords
 
     /// <summary>What is permitted or demanded: <c>13 – 32 mm</c>; a level is judged between its marks.</summary>
     public static Sentence Limit(PointState state) =>
-        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? (Sentence)$"between the marks"
+        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 }
+            ? (Sentence)$"between the marks"
         : state.Figure is { } figure ? figure.Short
         : (Sentence)$"no figure";
 

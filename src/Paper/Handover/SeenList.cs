@@ -26,7 +26,12 @@ internal static class SeenList
     private static IEnumerable<Cell> Cells(PointState point, double x) =>
         [
             SheetHead.Stripe(point.Stripe, x),
-            Cell.Of(x + 19, Column - 19, (Sentence.Of(point.Point.Title), Typeface.Strong), (Said(point), Typeface.Aside)),
+            Cell.Of(
+                x + 19,
+                Column - 19,
+                (Sentence.Of(point.Point.Title), Typeface.Strong),
+                (Said(point), Typeface.Aside)
+            ),
         ];
 
     internal static Sentence Said(PointState point)

@@ -54,7 +54,9 @@ internal static class SheetHead
 
     internal static Sentence Facts(JobState state, DateOnly printedOn)
     {
-        Sentence? vin = state.Arrival?.Machine.Vin is { Length: > 0 } v ? (Sentence)$"VIN ends {v[Math.Max(0, v.Length - 4)..]}" : null;
+        Sentence? vin = state.Arrival?.Machine.Vin is { Length: > 0 } v
+            ? (Sentence)$"VIN ends {v[Math.Max(0, v.Length - 4)..]}"
+            : null;
         Sentence?[] facts =
         [
             vin,
@@ -72,8 +74,7 @@ internal static class SheetHead
         var read = state.Points.FirstOrDefault(p => p.Point.Id == "distance")?.Current;
         return read is not null ? PointWords.Shown(read)
             : state.Arrival?.Machine is { LastDistanceKilometres: { } last } machine
-                ? machine.LastDistanceOn is { } on
-                    ? (Sentence)$"{last:0} km on record of {Day(on)}"
+                ? machine.LastDistanceOn is { } on ? (Sentence)$"{last:0} km on record of {Day(on)}"
                     : (Sentence)$"{last:0} km on record"
             : null;
     }

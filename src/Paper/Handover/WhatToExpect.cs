@@ -26,7 +26,11 @@ internal static class WhatToExpect
                 .. rest.Select(r => ((Sentence?)r, Typeface.Aside)),
             ]
         );
-        Lines(pages, $"After this work", [.. expected.Cautions.Select(c => ((Sentence?)ExpectationWords.Of(c), Typeface.Body))]);
+        Lines(
+            pages,
+            $"After this work",
+            [.. expected.Cautions.Select(c => ((Sentence?)ExpectationWords.Of(c), Typeface.Body))]
+        );
     }
 
     private static void Services(Pages pages, Outlook expected)

@@ -116,7 +116,11 @@ public static class LabelSheet
                 top + LabelSize.Points((size.Height - side) / 2)
             );
             var points = LabelSize.Points(side);
-            tags.BeginElement(PdfIllustrationElementTag.Figure, code.Label.In(tongue), new XRect(at, new XSize(points, points)));
+            tags.BeginElement(
+                PdfIllustrationElementTag.Figure,
+                code.Label.In(tongue),
+                new XRect(at, new XSize(points, points))
+            );
             PdfPen.Draw(canvas, code, tongue, at.X, at.Y, points / code.Width);
             tags.End();
         }

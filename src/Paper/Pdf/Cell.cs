@@ -25,7 +25,6 @@ internal sealed record Cell(
 {
     private Func<Tongue, Cell>? Waiting { get; init; }
 
-
     private const double TallestPicture = 111;
 
     private const char Glue = '\u00A0'; // on paper an ordinary space

@@ -74,7 +74,11 @@ internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
         Enumerable
             .Range(0, page + 1)
             .SelectMany(n =>
-                placed.Where(r => r.Page == n).SelectMany(r => r.Cells).SelectMany(c => c.Cell.Said(tongue)).Append(Footer(n))
+                placed
+                    .Where(r => r.Page == n)
+                    .SelectMany(r => r.Cells)
+                    .SelectMany(c => c.Cell.Said(tongue))
+                    .Append(Footer(n))
             );
 
     /// <summary>Draws the pages into a file.</summary>

@@ -104,7 +104,11 @@ internal sealed class TaggedPages
     private void Photograph(XGraphics canvas, Cell cell, XImage picture, double top)
     {
         var box = new XRect(Left + cell.X, top, picture.PixelWidth * cell.Scale, picture.PixelHeight * cell.Scale);
-        tags.BeginElement(PdfIllustrationElementTag.Figure, ((Sentence)$"Photograph, described beside it").In(tongue), box);
+        tags.BeginElement(
+            PdfIllustrationElementTag.Figure,
+            ((Sentence)$"Photograph, described beside it").In(tongue),
+            box
+        );
         canvas.DrawImage(picture, box);
         tags.End();
     }

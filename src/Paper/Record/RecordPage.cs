@@ -31,7 +31,10 @@ public static class RecordPage
     )
     {
         var page = new HtmlText(tongue ?? Tongue.English);
-        page.Raw("<!doctype html>").Raw($"<html lang=\"{page.Tongue.Code}\">").Raw("<head>").Raw("<meta charset=\"utf-8\">");
+        page.Raw("<!doctype html>")
+            .Raw($"<html lang=\"{page.Tongue.Code}\">")
+            .Raw("<head>")
+            .Raw("<meta charset=\"utf-8\">");
         page.Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
         page.Raw($"<meta http-equiv=\"Content-Security-Policy\" content=\"{RecordStyle.Policy}\">");
         page.Raw($"<title>{HtmlText.Escaped(SheetHead.Title(state).In(page.Tongue))}</title>");
@@ -157,8 +160,10 @@ public static class RecordPage
                 page.Said(
                     "p",
                     seal is null
-                        ? (Sentence)$"The code holds the seal of the log book of job {state.Job}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
-                        : (Sentence)$"The code holds the seal of the log book of job {state.Job}, signed with the workshop's key {seal.Key.Id}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                        ? (Sentence)
+                            $"The code holds the seal of the log book of job {state.Job}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                        : (Sentence)
+                            $"The code holds the seal of the log book of job {state.Job}, signed with the workshop's key {seal.Key.Id}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
                 );
                 page.Said("p", Sentence.Of(head), "hash");
             }

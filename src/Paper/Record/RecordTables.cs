@@ -75,7 +75,13 @@ internal static class RecordTables
             }
         );
 
-    private static void Table<T>(HtmlText page, Sentence heading, Sentence[] columns, IEnumerable<T> rows, Action<T> write)
+    private static void Table<T>(
+        HtmlText page,
+        Sentence heading,
+        Sentence[] columns,
+        IEnumerable<T> rows,
+        Action<T> write
+    )
     {
         var all = rows.ToList();
         if (all.Count == 0)
@@ -116,6 +122,11 @@ internal static class RecordTables
         HtmlText page,
         Sentence label,
         Sentence said,
-        Sentence? aside = null, string? look = null) =>
-        page.In($"td data-label=\"{HtmlText.Escaped(label.In(page.Tongue))}\"", () => page.Said("p", said, look).Said("p", aside, "soft"));
+        Sentence? aside = null,
+        string? look = null
+    ) =>
+        page.In(
+            $"td data-label=\"{HtmlText.Escaped(label.In(page.Tongue))}\"",
+            () => page.Said("p", said, look).Said("p", aside, "soft")
+        );
 }

@@ -16,7 +16,9 @@ internal static class DayJson
             ["jobs"] = new JsonArray([
                 .. question
                     .Jobs.Where(j => solved.Plan.Of(j.Id) is not null)
-                    .Select(j => (JsonNode)Placed(question, j, solved.Plan.Of(j.Id)!, missed.GetValueOrDefault(j.Id), tongue)),
+                    .Select(j =>
+                        (JsonNode)Placed(question, j, solved.Plan.Of(j.Id)!, missed.GetValueOrDefault(j.Id), tongue)
+                    ),
             ]),
             ["latenessMinutes"] = solved.Measure.Lateness,
             ["latenessAtLeast"] = solved.LatenessBound,
@@ -32,7 +34,13 @@ internal static class DayJson
         };
     }
 
-    private static JsonObject Placed(DayQuestion question, DayJob job, PlacedJob at, MissedPromise? missed, Tongue tongue)
+    private static JsonObject Placed(
+        DayQuestion question,
+        DayJob job,
+        PlacedJob at,
+        MissedPromise? missed,
+        Tongue tongue
+    )
     {
         var placed = new JsonObject
         {

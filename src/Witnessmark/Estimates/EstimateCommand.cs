@@ -63,7 +63,14 @@ internal static class EstimateCommand
         Console.Out.WriteLine();
         return PaperFile.Put(
             Path.Combine(folder.FullName, $"estimate-{state.Job}.pdf"),
-            EstimateSheet.Pdf(state, job.Bench, job.Header.Day, size, job.Small, ShopTongues.Of(language, job.Bench.Workshop)),
+            EstimateSheet.Pdf(
+                state,
+                job.Bench,
+                job.Header.Day,
+                size,
+                job.Small,
+                ShopTongues.Of(language, job.Bench.Workshop)
+            ),
             "Estimate sheet"
         );
     }

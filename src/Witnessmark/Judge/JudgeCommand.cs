@@ -68,17 +68,7 @@ internal static class JudgeCommand
         var (state, bench) = (job.State, job.Bench);
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        var pdf = HandoverSheet.Pdf(
-            state,
-            bench,
-            job.Header.Day,
-            size,
-            job.Seal,
-            null,
-            job.Small,
-            job.Earlier,
-            tongue
-        );
+        var pdf = HandoverSheet.Pdf(state, bench, job.Header.Day, size, job.Seal, null, job.Small, job.Earlier, tongue);
         File.WriteAllBytes(sheet, pdf);
         File.WriteAllText(book, LogBookFile.Write(state, bench, job.Seal));
         Console.Out.WriteLine();

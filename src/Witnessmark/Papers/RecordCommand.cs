@@ -38,7 +38,15 @@ internal static class RecordCommand
     {
         if (job is null)
             return ExitCode.Malformed;
-        var page = RecordPage.Html(job.State, job.Bench, job.Header.Day, job.Seal, job.Small, job.Earlier, ShopTongues.Of(language, job.Bench.Workshop));
+        var page = RecordPage.Html(
+            job.State,
+            job.Bench,
+            job.Header.Day,
+            job.Seal,
+            job.Small,
+            job.Earlier,
+            ShopTongues.Of(language, job.Bench.Workshop)
+        );
         return PaperFile.Put(to.FullName, Encoding.UTF8.GetBytes(page), "Record");
     }
 }

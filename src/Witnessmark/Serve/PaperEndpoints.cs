@@ -67,7 +67,17 @@ public static class PaperEndpoints
             return Failure.Of(400, $"There is no label of the size \"{size}\": {LabelSize.Names} are.");
         if (!int.TryParse(at ?? "1", NumberStyles.None, CultureInfo.InvariantCulture, out var place))
             return Failure.Of(400, $"\"{at}\" is no place on a sheet of labels: a whole number from 1 is.");
-        var made = LabelSheet.Pdf(which, label, state, shop.Bench, Today(), shop.Seal, Before(state, shop), place, tongue);
+        var made = LabelSheet.Pdf(
+            which,
+            label,
+            state,
+            shop.Bench,
+            Today(),
+            shop.Seal,
+            Before(state, shop),
+            place,
+            tongue
+        );
         return made.Refusal is { } refusal ? Failure.Of(409, refusal.Because) : Results.File(made.Certain, PdfType);
     }
 
@@ -112,7 +122,10 @@ public static class PaperEndpoints
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
             return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
-        return Results.File(EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, data), tongue), PdfType);
+        return Results.File(
+            EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, data), tongue),
+            PdfType
+        );
     }
 
     /// <summary><c>GET /api/jobs/{job}/log-book.json</c></summary>

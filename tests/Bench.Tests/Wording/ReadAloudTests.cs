@@ -23,5 +23,6 @@ public class ReadAloudTests
     [InlineData("Drain plug. Done.")]
     [InlineData("Tyre dates: 2319 and 2402.")]
     [InlineData("Wear: 3 mm²/turn.")]
-    public void What_is_no_unit_stays(string sentence) => Assert.Equal(sentence, ReadAloud.Of(sentence, Tongue.English));
+    public void What_is_no_unit_stays(string sentence) =>
+        Assert.Equal(sentence, ReadAloud.Of(sentence, Tongue.English));
 }

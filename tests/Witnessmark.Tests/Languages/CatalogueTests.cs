@@ -9,7 +9,13 @@ namespace Witnessmark.Tests.Languages;
 /// <summary>The German catalogue: every text that the program says has one, and it has no text that nobody says.</summary>
 public partial class CatalogueTests
 {
-    private static readonly string[] Speaking = ["Witnessmark.Handbook", "Witnessmark.Bench", "Witnessmark.Paper", "Witnessmark.Client"];
+    private static readonly string[] Speaking =
+    [
+        "Witnessmark.Handbook",
+        "Witnessmark.Bench",
+        "Witnessmark.Paper",
+        "Witnessmark.Client",
+    ];
 
     private static readonly IReadOnlyList<PoEntry> German = PoFile.Read(
         File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "languages", "de.po"))
@@ -22,11 +28,7 @@ public partial class CatalogueTests
 
     /// <summary>What is said as a word of data: files and entries hold it in English.</summary>
     private static IEnumerable<string> Words =>
-        [
-            .. Urgencies.ByWords.Keys,
-            .. MeansWords.ByWords.Keys,
-            .. WordsOfBook.All(Book),
-        ];
+        [.. Urgencies.ByWords.Keys, .. MeansWords.ByWords.Keys, .. WordsOfBook.All(Book)];
 
     private static Workbench Book { get; } = ReadBook();
 

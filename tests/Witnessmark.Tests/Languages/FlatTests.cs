@@ -53,14 +53,18 @@ public class FlatTests
     public void No_sentence_becomes_plain_English_on_its_way_to_a_paper() => Same(KnownInPaper, "Witnessmark.Paper");
 
     [Fact]
-    public void No_sentence_of_the_bench_is_put_together_from_plain_English() => Same(KnownInBench, "Witnessmark.Bench");
+    public void No_sentence_of_the_bench_is_put_together_from_plain_English() =>
+        Same(KnownInBench, "Witnessmark.Bench");
 
     private static void Same(string[] known, string assembly)
     {
         var found = SpokenIn.Flattens(Path.Combine(AppContext.BaseDirectory, $"{assembly}.dll"));
         Assert.True(
             found.ToHashSet().SetEquals(known),
-            string.Join('\n', found.Except(known).Select(f => $"new: {f}").Concat(known.Except(found).Select(f => $"gone: {f}")))
+            string.Join(
+                '\n',
+                found.Except(known).Select(f => $"new: {f}").Concat(known.Except(found).Select(f => $"gone: {f}"))
+            )
         );
     }
 }

@@ -67,7 +67,8 @@ internal sealed record IlCall(string Name, bool OnSentence, string? Text, (int, 
             return (
                 metadata.GetString(member.Name),
                 member.Parent.Kind == HandleKind.TypeReference
-                    && metadata.GetString(metadata.GetTypeReference((TypeReferenceHandle)member.Parent).Name) == "Sentence"
+                    && metadata.GetString(metadata.GetTypeReference((TypeReferenceHandle)member.Parent).Name)
+                        == "Sentence"
             );
         }
         var own = metadata.GetMethodDefinition((MethodDefinitionHandle)method);

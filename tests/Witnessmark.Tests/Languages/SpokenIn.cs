@@ -35,14 +35,19 @@ internal static class SpokenIn
         return
         [
             .. Methods(file, metadata)
-                .Where(m => m.Calls.Any(c => c is { OnSentence: true, Name: "op_Implicit" or "ToString" or "get_Length" }))
+                .Where(m =>
+                    m.Calls.Any(c => c is { OnSentence: true, Name: "op_Implicit" or "ToString" or "get_Length" })
+                )
                 .Select(m => m.Name)
                 .Distinct()
                 .Order(StringComparer.Ordinal),
         ];
     }
 
-    private static IEnumerable<(string Name, IReadOnlyList<IlCall> Calls)> Methods(PEReader file, MetadataReader metadata)
+    private static IEnumerable<(string Name, IReadOnlyList<IlCall> Calls)> Methods(
+        PEReader file,
+        MetadataReader metadata
+    )
     {
         foreach (var handle in metadata.MethodDefinitions)
         {

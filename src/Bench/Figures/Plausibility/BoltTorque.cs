@@ -26,9 +26,11 @@ internal static class BoltTorque
         var torque = figure.Unit.ToBase(value);
         var (least, most) = (Torque(bolt, Oiled), Torque(bolt, Dry));
         return torque > most.NewtonMetres
-                ? (Sentence)$"{figure.AsPrinted} would stretch {bolt} beyond its yield point even dry ({Shown(most)} at most): look again at the torque, the thread and the class"
+                ? (Sentence)
+                    $"{figure.AsPrinted} would stretch {bolt} beyond its yield point even dry ({Shown(most)} at most): look again at the torque, the thread and the class"
             : torque < HoldsNothing * least.NewtonMetres
-                ? (Sentence)$"{figure.AsPrinted} is less than a tenth of what {bolt} takes ({Shown(least)} oiled): look whether the unit is right"
+                ? (Sentence)
+                    $"{figure.AsPrinted} is less than a tenth of what {bolt} takes ({Shown(least)} oiled): look whether the unit is right"
             : null;
     }
 

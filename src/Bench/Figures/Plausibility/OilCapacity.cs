@@ -23,7 +23,8 @@ internal static class OilCapacity
         var litres = litre.FromBase(figure.Unit.ToBase(value));
         var most = MostOfOne + (sheet.Cylinders - 1) * MoreEach;
         return litres < Least || litres > most
-            ? (Sentence)$"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
+            ? (Sentence)
+                $"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
             : null;
     }
 

@@ -26,7 +26,8 @@ internal static class TyrePressure
         var meant = UnitTable.Measuring(Dimension.Pressure).FirstOrDefault(u => numbers.All(n => Likely(u.ToBase(n))));
         return meant is null
             ? (Sentence)$"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa): look again"
-            : (Sentence)$"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa); in {meant} it would be one: look at the unit";
+            : (Sentence)
+                $"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa); in {meant} it would be one: look at the unit";
     }
 
     private static bool Likely(double kilopascals) => kilopascals is >= Least and <= Most;
