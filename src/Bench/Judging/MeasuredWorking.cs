@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Wording;
 using Witnessmark.Handbook.Measuring;

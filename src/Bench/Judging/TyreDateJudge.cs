@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Wording;
 using Witnessmark.Handbook.Quantities;
 using Witnessmark.Handbook.Tyres;

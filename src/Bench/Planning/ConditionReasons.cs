@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Judging;
 
 namespace Witnessmark.Bench.Planning;

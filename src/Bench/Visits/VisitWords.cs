@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Visits;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PdfSharp.Drawing;
 using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Photographs;

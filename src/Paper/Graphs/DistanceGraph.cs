@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Paper.Drawings;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Drawings;
 using Witnessmark.Paper.Pdf;

@@ -1,5 +1,4 @@
 using System.Reflection.Metadata;
-using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
 
 namespace Witnessmark.Tests.Languages;
