@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Day;
+using Witnessmark.Handbook.Languages;
 
 namespace Witnessmark.DaySolver;
 
@@ -30,13 +31,13 @@ internal static class Holds
     private static int Order(DayJob job) => job.Held!.Begun ? int.MinValue : job.Held.Start!.Value;
 
     /// <summary>Whether those that stand fast can all be worked when the job is one of them.</summary>
-    private static string? Broken(DayQuestion question, DayJob job)
+    private static Sentence? Broken(DayQuestion question, DayJob job)
     {
         var fast = question with { Jobs = [.. question.Jobs.Where(Fast)] };
         return DayRules.Broken(fast, FirstPlan.Of(fast)).FirstOrDefault() is { } breach
             ? breach.Job == job.Id
                 ? breach.Words
-                : $"With it, {breach.Job} could not be kept: {breach.Words}"
+                : (Sentence)$"With it, {breach.Job} could not be kept: {breach.Words}"
             : null;
     }
 

@@ -3,7 +3,7 @@ namespace Witnessmark.Handbook;
 /// <summary>An expected "no": the calculation will not answer, for a reason that a technician understands.</summary>
 /// <param name="Key">The name of the reason, for programs.</param>
 /// <param name="Because">The reason in a sentence, for people.</param>
-public sealed record Refusal(string Key, string Because);
+public sealed record Refusal(string Key, Sentence Because);
 
 /// <summary>
 /// What a calculation answers: a value, a refusal, or a refusal beside the part of the value that still holds.
@@ -32,10 +32,10 @@ public readonly record struct Answer<T>
     public T Certain => Refusal is null ? Value! : throw new InvalidOperationException(Refusal.Because);
 
     /// <summary>Nothing but a refusal.</summary>
-    public static Answer<T> Refuse(string key, string because) => new(null, new(key, because));
+    public static Answer<T> Refuse(string key, Sentence because) => new(null, new(key, because));
 
     /// <summary>A refusal beside what still holds.</summary>
-    public static Answer<T> Refuse(string key, string because, T still) => new(still, new(key, because));
+    public static Answer<T> Refuse(string key, Sentence because, T still) => new(still, new(key, because));
 
     /// <summary>The value.</summary>
     public static implicit operator Answer<T>(T value) => new(value, null);

@@ -11,6 +11,9 @@ public sealed class BenchHand(IPage page, string address)
 
     public IPage Page => page;
 
+    /// <summary>What finds English words, whole or in part, on a screen in another language; null: they stand there as they are.</summary>
+    public Func<string, bool, Regex>? Finds { get; set; }
+
     public ILocator Verdict => page.Locator("#verdict");
 
     public ILocator Saved => page.Locator(".chip");
@@ -39,8 +42,7 @@ public sealed class BenchHand(IPage page, string address)
         await page.Locator(".bench .dock").WaitForAsync();
     }
 
-    public async Task Tap(string words) =>
-        await page.GetByRole(AriaRole.Button, new() { Name = words, Exact = true }).First.ClickAsync();
+    public async Task Tap(string words) => await page.GetByRole(AriaRole.Button, Named(words)).First.ClickAsync();
 
     /// <summary>Taps the keys of our own keypad.</summary>
     public async Task Type(string keys)
@@ -58,7 +60,12 @@ public sealed class BenchHand(IPage page, string address)
             '\b' => "Delete",
             _ => key.ToString(),
         };
-        await page.Locator(".keypad").GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+        await page.Locator(".keypad")
+            .GetByRole(
+                AriaRole.Button,
+                Finds is null ? new() { Name = name, Exact = true } : new() { NameRegex = Finds(name, true) }
+            )
+            .ClickAsync();
     }
 
     /// <summary>Fills the boxes one after the other and saves.</summary>
@@ -102,7 +109,7 @@ public sealed class BenchHand(IPage page, string address)
     public async Task Mark()
     {
         await page.Locator("#mark").ClickAsync();
-        await Assertions.Expect(page.GetByText($"Marked by {Person}").First).ToBeVisibleAsync();
+        await Assertions.Expect(Says($"Marked by {Person}")).ToBeVisibleAsync();
     }
 
     /// <summary>Chooses a picture as a phone's camera would hand it over, and says what it shows.</summary>
@@ -116,7 +123,14 @@ public sealed class BenchHand(IPage page, string address)
     public async Task SeesVerdict(string headline) =>
         await Assertions.Expect(Verdict.Locator("strong")).ToHaveTextAsync(headline);
 
-    public async Task Sees(string words) => await Assertions.Expect(page.GetByText(words).First).ToBeVisibleAsync();
+    public async Task Sees(string words) => await Assertions.Expect(Says(words)).ToBeVisibleAsync();
+
+    /// <summary>Where these words stand first.</summary>
+    public ILocator Says(string words) =>
+        (Finds is null ? page.GetByText(words) : page.GetByText(Finds(words, false))).First;
+
+    private PageGetByRoleOptions Named(string words) =>
+        Finds is null ? new() { Name = words, Exact = true } : new() { NameRegex = Finds(words, true) };
 
     /// <summary>Waits until so many entries are said to be saved here and at the shop.</summary>
     public async Task SeesSaved(int here, int atShop) =>

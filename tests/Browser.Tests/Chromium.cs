@@ -19,13 +19,14 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), and it may know a shop.</summary>
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), and it may know a shop; without a worker nothing is kept of the program.</summary>
     public async Task<BrowserDevice> Device(
         int width = 390,
         int height = 844,
         ColorScheme scheme = ColorScheme.Light,
         string? camera = null,
-        KnownShop? knows = null
+        KnownShop? knows = null,
+        bool worker = true
     )
     {
         var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
@@ -54,6 +55,7 @@ public sealed class Chromium : IAsyncLifetime
                 ViewportSize = new() { Width = width, Height = height },
                 ColorScheme = scheme,
                 HasTouch = true,
+                ServiceWorkers = worker ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
             }
         );
         context.SetDefaultTimeout(60_000);

@@ -187,8 +187,8 @@ public static class Screens
     {
         await hand.Open("arrival");
         await hand.Page.Locator("fieldset .choice").First.ClickAsync();
-        await hand.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Handover" }).ClickAsync();
-        await hand.Page.GetByText("Add a point").ScrollIntoViewIfNeededAsync();
+        await hand.Page.Locator(".choice").Filter(new() { HasText = "handover" }).First.ClickAsync();
+        await hand.Says("Add a point").ScrollIntoViewIfNeededAsync();
     }
 
     private static async Task FiguresFound(BenchHand hand)

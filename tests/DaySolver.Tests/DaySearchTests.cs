@@ -122,7 +122,7 @@ public class DaySearchTests
                 "\"work 2\" takes 8 h 20 min in one piece; nobody who can do it is there as long without a break.",
                 "\"work 3\" has 0 min of hands-on work; 1 to 1440 min is allowed.",
             ],
-            solved.Without.Select(w => w.Words)
+            solved.Without.Select(w => w.Words.ToString())
         );
     }
 

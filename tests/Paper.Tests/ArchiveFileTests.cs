@@ -105,7 +105,7 @@ public sealed class ArchiveFileTests
                         )
                     ),
             ],
-            [new Hold(null, Stripe.Unread, note ?? "")]
+            [new Hold(null, Stripe.Unread, Sentence.Of(note))]
         );
         AgreesWithItself(HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day, PaperSize.Letter, TestSeals.Harrow));
     }

@@ -151,7 +151,7 @@ internal static class Bench640
             unit,
             figure?.Limit,
             $"{digits}{spread}{symbol}",
-            verdict.ToString(),
+            Sentence.Of(verdict.ToString()),
             $"{digits}{spread}{symbol}.",
             [],
             series ?? []
@@ -172,11 +172,23 @@ internal static class Bench640
             [shown],
             [],
             null,
-            new Opinion(verdict, null, null, null, null, null, shown, verdict.ToString(), shown + ".", [], [])
+            new Opinion(
+                verdict,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Sentence.Of(shown),
+                Sentence.Of(verdict.ToString()),
+                $"{shown}.",
+                [],
+                []
+            )
         );
 
     public static Advice Expecting(double value, double deviation) =>
-        new("To bring it", "Both adjusters", [], true, value, deviation, [], null, null);
+        new($"To bring it", $"Both adjusters", [], true, value, deviation, [], null, null);
 
     public static Entry Fact(string kind, object body, int seq = 1) =>
         new(

@@ -18,10 +18,13 @@ public class CampaignListTests
                 ("Open: PARK OUTSIDE. 26X-004, FUEL TANK: it may concern this machine, check with the maker.", true),
                 ("Does not concern this machine: 26x-011, says the maker (Ines Marlow)", false),
             ],
-            CampaignList.Of(state)
+            CampaignList.Of(state).Select(l => (l.Line.ToString(), l.Loud))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.StartsWith("Park it outside") && s.Contains("26X-004"));
-        Assert.DoesNotContain(BeforeYouRide.Of(state), s => s.Contains("26X-011"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Park it outside") && s.ToString().Contains("26X-004")
+        );
+        Assert.DoesNotContain(BeforeYouRide.Of(state), s => s.ToString().Contains("26X-011"));
     }
 
     [Fact]
@@ -32,7 +35,10 @@ public class CampaignListTests
             ("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true),
             Assert.Single(CampaignList.Of(state))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.StartsWith("Do not ride it until") && s.Contains("26X-011"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011")
+        );
     }
 
     [Fact]
@@ -45,15 +51,18 @@ public class CampaignListTests
                 ("Open: DO NOT RIDE. 26X-011, FRONT BRAKE: it concerns this machine.", true),
                 ("It leaves with 26x 011 open, decided by Ines Marlow: goes on a trailer", true),
             ],
-            CampaignList.Of(state)
+            CampaignList.Of(state).Select(l => (l.Line.ToString(), l.Loud))
         );
-        Assert.Contains(BeforeYouRide.Of(state), s => s.StartsWith("Do not ride it until") && s.Contains("26X-011"));
+        Assert.Contains(
+            BeforeYouRide.Of(state),
+            s => s.ToString().StartsWith("Do not ride it until") && s.ToString().Contains("26X-011")
+        );
         // done after all: nothing is open that it could leave with
         state = Job([Brake], Settled("26X-011", CampaignOutcome.Done, null)) with
         {
             CampaignsLeft = [left],
         };
-        Assert.Equal(["Done: 26X-011 (Ines Marlow)"], CampaignList.Of(state).Select(l => l.Line));
+        Assert.Equal(["Done: 26X-011 (Ines Marlow)"], CampaignList.Of(state).Select(l => l.Line.ToString()));
     }
 
     [Fact]
@@ -66,7 +75,7 @@ public class CampaignListTests
         );
         Assert.Equal(
             ["Done: 26X-004 (Ines Marlow)", "Others were not looked up when the machine arrived."],
-            CampaignList.Of(Job(null, Settled("26X-004", CampaignOutcome.Done, null))).Select(l => l.Line)
+            CampaignList.Of(Job(null, Settled("26X-004", CampaignOutcome.Done, null))).Select(l => l.Line.ToString())
         );
     }
 

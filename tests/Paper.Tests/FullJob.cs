@@ -28,8 +28,8 @@ internal static class FullJob
                 State(Point("coolant", "Coolant level", ReadingKind.Level), Figure(0, 1, null, "1"), Stripe.Unread),
             ],
             [
-                new Hold("chain-slack", Stripe.Outside, "Chain slack, lower run: outside by 18 mm"),
-                new Hold("coolant", Stripe.Unread, "Coolant level: not read yet"),
+                new Hold("chain-slack", Stripe.Outside, $"Chain slack, lower run: outside by 18 mm"),
+                new Hold("coolant", Stripe.Unread, $"Coolant level: not read yet"),
             ]
         );
 
@@ -100,8 +100,8 @@ internal static class FullJob
             {
                 Corrections =
                 [
-                    new CorrectionMade(turned, 2, 2, null, "both adjusters 2 turns tighter"),
-                    new CorrectionMade(turned, 0.5, 0.5, null, "both adjusters ½ turn tighter"),
+                    new CorrectionMade(turned, 2, 2, null, $"both adjusters 2 turns tighter"),
+                    new CorrectionMade(turned, 0.5, 0.5, null, $"both adjusters ½ turn tighter"),
                 ],
             },
             State(
@@ -137,7 +137,7 @@ internal static class FullJob
                 Reading(0.75, 0.1, level)
             ) with
             {
-                Corrections = [new CorrectionMade(turned, null, null, 0.28, "0.28 L added")],
+                Corrections = [new CorrectionMade(turned, null, null, 0.28, $"0.28 L added")],
             },
             State(tighten, torque, Stripe.Marked, Reading(110, null, torque, VerdictWord.Inside, Wrench)),
             State(

@@ -130,7 +130,7 @@ public sealed class GraphTests
             ["2023", "2024", "2025"],
             drawing
                 .Shapes.OfType<Words>()
-                .Select(w => w.Text)
+                .Select(w => w.Text.ToString())
                 .Where(t =>
                     t.StartsWith("20", StringComparison.Ordinal)
                     && t.Length == 4
@@ -145,9 +145,9 @@ public sealed class GraphTests
         var drawing = DistanceGraph.Of(DistanceHistory.Of([new(new(2026, 1, 12), 1000), new(new(2026, 4, 22), 3000)]))!;
         var days = drawing
             .Shapes.OfType<Words>()
-            .Where(w => w.Text.StartsWith("2026-", StringComparison.Ordinal))
+            .Where(w => w.Text.ToString().StartsWith("2026-", StringComparison.Ordinal))
             .ToArray();
-        Assert.Equal(["2026-01-12", "2026-04-22"], days.Select(w => w.Text));
+        Assert.Equal(["2026-01-12", "2026-04-22"], days.Select(w => w.Text.ToString()));
         Assert.True(days[0].Right < days[1].Left && days[1].Right <= drawing.Width);
     }
 
@@ -193,7 +193,7 @@ public sealed class GraphTests
         Assert.DoesNotContain("∞", svg);
     }
 
-    private static PointForecast Foretold(WearFan? fan) => new([], "About 4000 km to the limit.", [], fan);
+    private static PointForecast Foretold(WearFan? fan) => new([], $"About 4000 km to the limit.", [], fan);
 
     private static PointHistory History(Limit limit, params (double Km, double Value)[] read) =>
         new(

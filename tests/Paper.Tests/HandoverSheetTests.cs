@@ -152,7 +152,7 @@ public sealed class HandoverSheetTests
                         )
                     ),
             ],
-            [new Hold(null, Stripe.Unread, Name(99, nameLength))]
+            [new Hold(null, Stripe.Unread, Sentence.Of(Name(99, nameLength)))]
         );
         var pdf = Print(state);
         using var document = PdfDocument.Open(pdf);

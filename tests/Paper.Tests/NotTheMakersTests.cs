@@ -36,7 +36,7 @@ public class NotTheMakersTests
                     false
                 ),
             ],
-            NotTheMakers.Of(state)
+            NotTheMakers.Of(state).Select(l => (l.Line.ToString(), l.Loud))
         );
         Assert.Contains("BramOkellovouchesforit.", Text(HandoverSheet.Pdf(state, Bench640.Workbench, FullJob.Day)));
     }

@@ -108,7 +108,10 @@ public sealed class SheetAgreesTests
             : [Told(note)];
         return Bench640.State(point, figure, stripe, readings) with
         {
-            Corrections = [new CorrectionMade(Fact("correction", new { point = "p" }), null, null, null, note)],
+            Corrections =
+            [
+                new CorrectionMade(Fact("correction", new { point = "p" }), null, null, null, Sentence.Of(note)),
+            ],
             Notes = [new Note(Fact("note", new { text = note }), note)],
             Left = stripe is Stripe.Left ? (Fact("left", new { point = "p" }), note) : null,
         };

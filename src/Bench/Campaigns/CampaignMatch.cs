@@ -25,9 +25,9 @@ public enum Concern
 /// <param name="Campaign">The campaign.</param>
 /// <param name="Concern">Whether it concerns the machine.</param>
 /// <param name="Why">The reason in a sentence.</param>
-public sealed record CampaignMatch(Campaign Campaign, Concern Concern, string Why)
+public sealed record CampaignMatch(Campaign Campaign, Concern Concern, Sentence Why)
 {
-    private const string AskTheMaker = "check with the maker";
+    private static Sentence AskTheMaker => $"check with the maker";
 
     /// <summary>
     /// Compares make, model, year and, where the campaign names them, VIN and day of building. One that does not fit: it does
@@ -35,7 +35,7 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, string Wh
     /// </summary>
     public static CampaignMatch Of(Campaign campaign, AskedMachine machine)
     {
-        IReadOnlyList<(Concern Concern, string Why)> answers =
+        IReadOnlyList<(Concern Concern, Sentence Why)> answers =
         [
             Make(campaign, machine),
             Model(campaign, machine),
@@ -43,47 +43,46 @@ public sealed record CampaignMatch(Campaign Campaign, Concern Concern, string Wh
             .. campaign.Source == CampaignSource.Public ? [NoSingleMachine] : Single(campaign.Says, machine),
         ];
         var concern = answers.Max(a => a.Concern);
-        var why = string.Join(", ", answers.Where(a => a.Concern == concern && a.Why.Length > 0).Select(a => a.Why));
-        return new(campaign, concern, concern == Concern.MayConcern ? $"{why}: {AskTheMaker}" : why);
+        var why = Sentence.List(answers.Where(a => a.Concern == concern && a.Why.Length > 0).Select(a => a.Why));
+        return new(campaign, concern, concern == Concern.MayConcern ? (Sentence)$"{why}: {AskTheMaker}" : why);
     }
 
-    private static readonly (Concern, string) NoSingleMachine = (
-        Concern.MayConcern,
-        "the public list does not say which machines of that model and year"
-    );
+    private static (Concern, Sentence) NoSingleMachine =>
+        (Concern.MayConcern, $"the public list does not say which machines of that model and year");
 
-    private static (Concern, string) Make(Campaign campaign, AskedMachine machine) =>
+    private static (Concern, Sentence) Make(Campaign campaign, AskedMachine machine) =>
         NameKey.Of(campaign.Make) == NameKey.Of(machine.Make)
-            ? (Concern.Concerns, "make, model and year fit")
-            : (Concern.DoesNot, $"it is about another make, {campaign.Make}");
+            ? (Concern.Concerns, (Sentence)$"make, model and year fit")
+            : (Concern.DoesNot, (Sentence)$"it is about another make, {campaign.Make}");
 
-    private static (Concern, string) Model(Campaign campaign, AskedMachine machine) =>
+    private static (Concern, Sentence) Model(Campaign campaign, AskedMachine machine) =>
         NameKey.Of(campaign.Model) is not { Length: > 0 } model
-            ? (Concern.MayConcern, "the list does not say which model")
-        : model == NameKey.Of(machine.Model) ? (Concern.Concerns, "")
-        : (Concern.DoesNot, $"it is about another model, {campaign.Model}");
+            ? (Concern.MayConcern, (Sentence)$"the list does not say which model")
+        : model == NameKey.Of(machine.Model) ? (Concern.Concerns, Sentence.Empty)
+        : (Concern.DoesNot, (Sentence)$"it is about another model, {campaign.Model}");
 
-    private static (Concern, string) Year(Campaign campaign, AskedMachine machine) =>
+    private static (Concern, Sentence) Year(Campaign campaign, AskedMachine machine) =>
         (campaign.Year, machine.Year) switch
         {
-            (null, _) => (Concern.MayConcern, "the list does not know the model year"),
-            (_, null) => (Concern.MayConcern, "the machine's model year is not known"),
-            var (listed, own) when listed == own => (Concern.Concerns, ""),
-            var (listed, _) => (Concern.DoesNot, $"it is about model year {listed}"),
+            (null, _) => (Concern.MayConcern, (Sentence)$"the list does not know the model year"),
+            (_, null) => (Concern.MayConcern, (Sentence)$"the machine's model year is not known"),
+            var (listed, own) when listed == own => (Concern.Concerns, Sentence.Empty),
+            var (listed, _) => (Concern.DoesNot, (Sentence)$"it is about model year {listed}"),
         };
 
-    private static IEnumerable<(Concern, string)> Single(CampaignText says, AskedMachine machine)
+    private static IEnumerable<(Concern, Sentence)> Single(CampaignText says, AskedMachine machine)
     {
         if (says.Vins.Count > 0)
-            yield return machine.Vin is not { } vin ? (Concern.MayConcern, "the machine's VIN is not known")
+            yield return machine.Vin is not { } vin ? (Concern.MayConcern, (Sentence)$"the machine's VIN is not known")
             : says.Vins.Any(v => VinRange.Read(v).Range!.Holds(vin))
-                ? (Concern.Concerns, "its VIN is among those that are named")
-            : (Concern.DoesNot, "its VIN is not among those that are named");
+                ? (Concern.Concerns, (Sentence)$"its VIN is among those that are named")
+            : (Concern.DoesNot, (Sentence)$"its VIN is not among those that are named");
         if (says.BuiltFrom is null && says.BuiltTo is null)
             yield break;
-        yield return machine.Built is not { } built ? (Concern.MayConcern, "the machine's day of building is not known")
+        yield return machine.Built is not { } built
+            ? (Concern.MayConcern, (Sentence)$"the machine's day of building is not known")
         : built >= (says.BuiltFrom ?? DateOnly.MinValue) && built <= (says.BuiltTo ?? DateOnly.MaxValue)
-            ? (Concern.Concerns, "it was built in the time that is named")
-        : (Concern.DoesNot, "it was not built in the time that is named");
+            ? (Concern.Concerns, (Sentence)$"it was built in the time that is named")
+        : (Concern.DoesNot, (Sentence)$"it was not built in the time that is named");
     }
 }

@@ -11,15 +11,15 @@ namespace Witnessmark.Bench.Corrections;
 /// <param name="Proposal">The correction as it can be recorded, or null.</param>
 /// <param name="Refusal">Why the correction could not be computed, in a sentence; null when it could.</param>
 public sealed record Advice(
-    string? Aim,
-    string Headline,
-    IReadOnlyList<string> Notes,
+    Sentence? Aim,
+    Sentence Headline,
+    IReadOnlyList<Sentence> Notes,
     bool Needed,
     double? Expected,
     double? ExpectedUncertainty,
-    IReadOnlyList<string> Working,
+    IReadOnlyList<Sentence> Working,
     Proposal? Proposal,
-    string? Refusal
+    Sentence? Refusal
 );
 
 /// <summary>A correction ready to be made and recorded.</summary>

@@ -22,6 +22,6 @@ public static class Advise
     internal static bool IsOutside(this Situation situation) =>
         situation.Current?.Opinion.Verdict == VerdictWord.Outside;
 
-    internal static Advice Cannot(string because, params string[] notes) =>
-        new(null, "The correction cannot be computed", notes, true, null, null, [], null, because);
+    internal static Advice Cannot(Sentence because, params Sentence[] notes) =>
+        new(null, $"The correction cannot be computed", notes, true, null, null, [], null, because);
 }

@@ -16,9 +16,9 @@ internal static class AxleAdvice
         if (situation.Current?.Opinion.Verdict == VerdictWord.Unproven)
             return new(
                 null,
-                "Read each side three times",
+                $"Read each side three times",
                 [
-                    "Put the calliper on afresh each time, left and right in turn: the scatter then tells what it can do.",
+                    $"Put the calliper on afresh each time, left and right in turn: the scatter then tells what it can do.",
                 ],
                 true,
                 null,
@@ -39,13 +39,13 @@ internal static class AxleAdvice
             || !situation.Sheet.Facts.TryGetValue("axle-reading-grows-rearward", out var grows)
         )
             return Advise.Cannot(
-                "The figure sheet lacks the adjusters' geometry (distance, chain plane, thread, which way the reading grows)."
+                $"The figure sheet lacks the adjusters' geometry (distance, chain plane, thread, which way the reading grows)."
             );
         if (SlackPoint(situation) is not { } slackPoint || LastSlack(situation, slackPoint) is not { } slack)
-            return Advise.Cannot("Read the chain slack first: moving one side moves the chain too.");
+            return Advise.Cannot($"Read the chain slack first: moving one side moves the chain too.");
         if (Law(situation, slackPoint, pitch) is not { } law)
             return Advise.Cannot(
-                "How the chain answers is unknown: adjust the slack once, or put sprockets and centre distance into the figure sheet."
+                $"How the chain answers is unknown: adjust the slack once, or put sprockets and centre distance into the figure sheet."
             );
         var current = situation.Current!;
         var sides = Sides.Read(current.Raw, current.Places, out _)!;
@@ -65,14 +65,14 @@ internal static class AxleAdvice
             $"To bring both sides level while the slack stays at {Numerals.With(slack.Millimetres, Millimetre, 1)}",
             $"Left adjuster {Side(left)}, right adjuster {Side(right)}, then read both again",
             [
-                $"The {(at.Difference.Millimetres > 0 ? "left" : "right")} side stands {Numerals.With(Math.Abs(at.Difference.Millimetres), Millimetre)} further back.",
+                Further(at.Difference.Millimetres > 0, Numerals.With(Math.Abs(at.Difference.Millimetres), Millimetre)),
                 .. at.LateralAtSprocket is { } lateral
                     ?
                     [
                         $"At the front sprocket the chain line is {Numerals.With(Math.Abs(lateral.Millimetres), Millimetre, 1)} off.",
                     ]
-                    : Array.Empty<string>(),
-                "Push the wheel forward against the adjusters and finish each move in the tightening direction.",
+                    : Array.Empty<Sentence>(),
+                $"Push the wheel forward against the adjusters and finish each move in the tightening direction.",
             ],
             true,
             0,
@@ -81,14 +81,21 @@ internal static class AxleAdvice
                 $"wL = ½ + {Numerals.Plain(lean, 3)}, wR = ½ − {Numerals.Plain(lean, 3)}, thread {Numerals.Plain(pitch.Millimetres)} mm a turn",
                 $"turns left = wish/P − wR·δ/P = {Numerals.Plain(left, 3)}; turns right = wish/P + wL·δ/P = {Numerals.Plain(right, 3)}",
                 $"δ = {Numerals.Plain(at.Difference.Millimetres, 3)} mm, skew {Numerals.Plain(at.Skew.Radians * 180 / Math.PI, 3)}°, slack law {Numerals.Plain(law.SquareMillimetresPerMillimetre, 0)} mm² per mm of axle",
-                "handbook, axle-alignment",
+                $"handbook, axle-alignment",
             ],
             new(left, right, null, null),
             null
         );
     }
 
-    private static string Side(double turns) => $"{Numerals.Turns(turns)} {(turns < 0 ? "back" : "tighter")}";
+    private static Sentence Further(bool left, Sentence far) =>
+        left
+            ? (Sentence)$"The left side stands {far} further back."
+            : (Sentence)$"The right side stands {far} further back.";
+
+    private static Sentence Side(double turns) => $"{Numerals.Turns(turns)} {Way(turns)}";
+
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
 
     private static Length Mean(Length[] side) => new(side.Average(l => l.Millimetres));
 

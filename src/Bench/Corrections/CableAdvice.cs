@@ -15,7 +15,7 @@ internal static class CableAdvice
         if (!situation.IsOutside() || situation.Current?.Opinion is not { Value: { } play, StandardUncertainty: { } u })
             return null;
         if (situation.Figure is not { Min: { } min, Max: { } max } figure)
-            return Advise.Cannot("The figure sheet has no range for this play, so there is nothing to aim at.");
+            return Advise.Cannot($"The figure sheet has no range for this play, so there is nothing to aim at.");
         var target = situation.Point.Quantity<Length>("target") ?? new Length(figure.Unit.ToBase((min + max) / 2));
         var trials = Trials(situation, figure.Unit);
         if (trials.Count < 2)
@@ -42,7 +42,7 @@ internal static class CableAdvice
         new(
             Aim(target),
             $"Adjuster ½ turn {Way(tooMuch ? 1 : -1)}, then read again",
-            ["The next reading shows how this cable answers; the tool then gives the exact remainder."],
+            [$"The next reading shows how this cable answers; the tool then gives the exact remainder."],
             true,
             null,
             null,
@@ -64,13 +64,14 @@ internal static class CableAdvice
             true,
             r.Expected!.Value.Millimetres,
             null,
-            [$"turns = (play − target)/per turn = {Numerals.Plain(turns, 3)}", "handbook, cable-free-play"],
+            [$"turns = (play − target)/per turn = {Numerals.Plain(turns, 3)}", $"handbook, cable-free-play"],
             new(turns, null, null, null),
             null
         );
     }
 
-    private static string Aim(Length target) => $"To bring it to {Numerals.With(target.Millimetres, Millimetre, 1)}";
+    private static Sentence Aim(Length target) => $"To bring it to {Numerals.With(target.Millimetres, Millimetre, 1)}";
 
-    private static string Way(double turns) => turns < 0 ? "back (more play)" : "out (less play)";
+    private static Sentence Way(double turns) =>
+        turns < 0 ? (Sentence)$"back (more play)" : (Sentence)$"out (less play)";
 }

@@ -20,7 +20,7 @@ internal static class ChainAdvice
         if (situation.Current is not { Opinion.Value: not null })
             return null;
         if (situation.Figure is not { Kind: FigureKind.Range, Min: { } min, Max: { } max } figure)
-            return Advise.Cannot("The figure sheet has no range for the slack, so there is nothing to aim at.");
+            return Advise.Cannot($"The figure sheet has no range for the slack, so there is nothing to aim at.");
         var middle =
             situation.Point.Quantity<Length>("target")
             ?? ChainAdjustment.MiddleInTurns(new(figure.Unit.ToBase(min)), new(figure.Unit.ToBase(max)));
@@ -44,7 +44,7 @@ internal static class ChainAdvice
             $"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             $"Both adjusters {Numerals.Turns(turns)} {Way(turns)}, then read again",
             [
-                "The next reading shows how this machine answers; the tool then gives the exact remainder.",
+                $"The next reading shows how this machine answers; the tool then gives the exact remainder.",
                 .. Handling(turns),
             ],
             true,
@@ -88,10 +88,11 @@ internal static class ChainAdvice
         var outside = situation.IsOutside();
         var turns = r.Turns!.Value.Count;
         return new(
-            outside ? $"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}" : null,
+            outside ? (Sentence)$"To bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}" : null,
             outside
                 ? Headline(turns)
-                : $"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
+                : (Sentence)
+                    $"{Numerals.Turns(turns)} {Way(turns)} would bring it to {Numerals.With(aim.Millimetres, Millimetre, 1)}",
             [
                 Learnt(r),
                 MiddleNote(situation, aim, middle),
@@ -112,7 +113,7 @@ internal static class ChainAdvice
         NutAdvice.Notes(situation, run, middle) is { Count: > 0 } notes
             ? new(
                 null,
-                "Inside after the nut",
+                $"Inside after the nut",
                 notes,
                 false,
                 null,
@@ -123,42 +124,45 @@ internal static class ChainAdvice
             )
             : null;
 
-    private static string Headline(double turns) =>
+    private static Sentence Headline(double turns) =>
         $"Both adjusters {Numerals.Turns(turns)} {Way(turns)} ({Flats(turns)}), then read again";
 
-    private static string Way(double turns) => turns < 0 ? "back" : "tighter";
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
 
-    private static string Flats(double turns)
+    private static Sentence Flats(double turns)
     {
         var flats = Math.Abs(turns) * FlatsPerTurn;
-        return $"{Numerals.Plain(flats, 1)} {(flats > 1.05 ? "flats" : "flat")}";
+        return flats > 1.05
+            ? (Sentence)$"{Numerals.Plain(flats, 1)} flats"
+            : (Sentence)$"{Numerals.Plain(flats, 1)} flat";
     }
 
-    private static string Learnt(Remaining r) =>
+    private static Sentence Learnt(Remaining r) =>
         $"One turn of both adjusters takes {Numerals.With(r.Law.SquareMillimetresPerTurn, UnitTable.Named("mm²"), 0)} of slack squared on this machine.";
 
-    private static string MiddleNote(Situation situation, Length aim, Length middle) =>
+    private static Sentence MiddleNote(Situation situation, Length aim, Length middle) =>
         aim == middle
-            ? $"{Numerals.With(middle.Millimetres, Millimetre, 1)} {Whence(situation)}"
-            : $"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
+            ? Whence(situation, Numerals.With(middle.Millimetres, Millimetre, 1))
+            : (Sentence)
+                $"Aimed beside the middle of {Numerals.With(middle.Millimetres, Millimetre, 1)} by what the axle nut will move.";
 
-    private static string Whence(Situation situation) =>
+    private static Sentence Whence(Situation situation, Sentence middle) =>
         situation.Point.Quantity<Length>("target") is null
-            ? "is the middle of the limit in turns: an adjuster's error either way does equal harm."
-            : "is the target that the workshop sets in its bench book.";
+            ? (Sentence)$"{middle} is the middle of the limit in turns: an adjuster's error either way does equal harm."
+            : (Sentence)$"{middle} is the target that the workshop sets in its bench book.";
 
-    private static string Taut(Remaining r) =>
+    private static Sentence Taut(Remaining r) =>
         $"{Numerals.Turns(r.TautAfter.Count)} further from here would pull the chain taut.";
 
-    private static IEnumerable<string> Handling(double turns) =>
+    private static IEnumerable<Sentence> Handling(double turns) =>
         turns < 0
             ?
             [
-                "Loosen a little more, push the wheel forward against the adjusters, and finish in the tightening direction.",
+                $"Loosen a little more, push the wheel forward against the adjusters, and finish in the tightening direction.",
             ]
-            : ["Turn both sides alike and read at the tightest place of the chain."];
+            : [$"Turn both sides alike and read at the tightest place of the chain."];
 
-    private static IReadOnlyList<string> Working(ChainRun run, Remaining r)
+    private static IReadOnlyList<Sentence> Working(ChainRun run, Remaining r)
     {
         var first = run.Trials[0];
         var last = run.Trials[^1];
@@ -166,12 +170,14 @@ internal static class ChainAdvice
         return
         [
             run.Trials.Count == 2
-                ? $"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
-                : $"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
+                ? (Sentence)
+                    $"c = (S₀² − S₁²)/n = ({Numerals.Plain(first.Slack.Millimetres)}² − {Numerals.Plain(last.Slack.Millimetres)}²)/{Numerals.Plain(last.Turns.Count - first.Turns.Count)} = {c} mm² per turn"
+                : (Sentence)
+                    $"c = {c} mm² per turn, least squares through {run.Trials.Count} trials (χ² = {Numerals.Plain(r.ChiSquare ?? 0, 1)})",
             $"target St = {Numerals.With(r.Target.Millimetres, Millimetre, 2)}",
             $"n = (S₁² − St²)/c = {Numerals.Plain(r.Turns!.Value.Count, 3)} ± {Numerals.Plain(2 * r.TurnsUncertainty.Count, 3)} turn",
             $"expected {Numerals.WithUncertainty(r.Expected!.Value.Millimetres, 2 * r.ExpectedUncertainty!.Value.Millimetres, Millimetre)}; taut after {Numerals.Plain(r.TautAfter.Count, 3)} turn",
-            "S² = S₀² − c·n: handbook, chain-adjustment",
+            $"S² = S₀² − c·n: handbook, chain-adjustment",
         ];
     }
 }

@@ -24,7 +24,7 @@ internal static class NutAdvice
         return AxleNutShift.From([.. run.NutPairs], target, new(mean, deviation), scatter, u).Value;
     }
 
-    public static IReadOnlyList<string> Notes(Situation situation, ChainRun run, Length middle)
+    public static IReadOnlyList<Sentence> Notes(Situation situation, ChainRun run, Length middle)
     {
         if (Shift(situation, run, middle) is not { SetTo: { } setTo })
             return [];
@@ -36,13 +36,13 @@ internal static class NutAdvice
         ];
     }
 
-    public static IReadOnlyList<string> Working(Situation situation, ChainRun run, Length middle) =>
+    public static IReadOnlyList<Sentence> Working(Situation situation, ChainRun run, Length middle) =>
         Shift(situation, run, middle) is { SetTo: { } setTo, FinalDeviation: { } final } shift
             ?
             [
-                $"shift q = {Numerals.Plain(shift.Shift.SquareMillimetres, 0)} ± {Numerals.Plain(shift.ShiftDeviation.SquareMillimetres, 0)} mm², from {run.NutPairs.Count} pair{(run.NutPairs.Count == 1 ? "" : "s")} and the workshop's prior",
+                $"shift q = {Numerals.Plain(shift.Shift.SquareMillimetres, 0)} ± {Numerals.Plain(shift.ShiftDeviation.SquareMillimetres, 0)} mm², from {Sentence.Count(run.NutPairs.Count, $"1 pair", $"{run.NutPairs.Count} pairs")} and the workshop's prior",
                 $"set to √(St² + q) = √({Numerals.Plain(middle.Millimetres, 1)}² {(shift.Shift.SquareMillimetres < 0 ? '−' : '+')} {Numerals.Plain(Math.Abs(shift.Shift.SquareMillimetres), 0)}) = {Numerals.With(setTo.Millimetres, Millimetre, 1)}, ending within ± {Numerals.With(2 * final.Millimetres, Millimetre, 1)}",
-                "q = before² − after²: handbook, axle-nut-shift",
+                $"q = before² − after²: handbook, axle-nut-shift",
             ]
             : [];
 

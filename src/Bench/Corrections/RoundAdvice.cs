@@ -15,13 +15,13 @@ internal static class RoundAdvice
         return new(
             null,
             differs
-                ? $"More slack in one place than in another: tightest at reading {tightest}"
-                : "The same all round, as far as the rule can tell",
+                ? (Sentence)$"More slack in one place than in another: tightest at reading {tightest}"
+                : (Sentence)$"The same all round, as far as the rule can tell",
             differs
                 ?
                 [
                     $"{Numerals.With(least, unit, 1)} there, {Numerals.With(series.Max(), unit, 1)} at the loosest: a tight place is beginning, or a sprocket runs out.",
-                    "Turn the wheel to the tightest place before the slack is set: the least slack must meet the limit.",
+                    $"Turn the wheel to the tightest place before the slack is set: the least slack must meet the limit.",
                 ]
                 : [],
             false,

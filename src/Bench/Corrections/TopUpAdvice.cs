@@ -20,14 +20,16 @@ internal static class TopUpAdvice
         if (situation.Current is not { Opinion: { Value: { } read, StandardUncertainty: > 0 and { } u } } current)
             return null;
         if (Sump.FillPoint(situation.Book) is not { } fill || Sump.Of(situation, fill) is not { } sump)
-            return situation.IsOutside() ? Advise.Cannot("The figure sheet lacks the volume between the marks.") : null;
+            return situation.IsOutside()
+                ? Advise.Cannot($"The figure sheet lacks the volume between the marks.")
+                : null;
         if (
             situation.Point.Quantity<Volume>("between-marks-deviation") is not { } deviation
             || situation.Point.Number("target-level") is not { } target
             || situation.Point.Number("overfill-risk") is not { } risk
         )
             return Advise.Cannot(
-                "The bench book lacks the settings of this correction: target level, risk, deviation of the volume between the marks."
+                $"The bench book lacks the settings of this correction: target level, risk, deviation of the volume between the marks."
             );
         sump = sump with { TargetLevel = target, Risk = risk };
         var level = Joined(situation, sump, fill, new(read, u));
@@ -44,8 +46,9 @@ internal static class TopUpAdvice
             $"Add {FirstFillAdvice.Both(topUp.Add)}, then read again",
             [
                 Math.Abs(level.Value - read) > 0.005
-                    ? $"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
-                    : $"From {Percent(read)} on the stick.",
+                    ? (Sentence)
+                        $"The stick says {Percent(read)}; with what was poured, {Percent(level.Value)} is likeliest."
+                    : (Sentence)$"From {Percent(read)} on the stick.",
                 $"Chance of standing over the high mark then: {Numerals.Plain(topUp.OverfillProbability * 100, 1)} %.",
             ],
             wanted,
@@ -54,7 +57,7 @@ internal static class TopUpAdvice
             [
                 $"level {Numerals.Plain(level.Value, 3)} ± {Numerals.Plain(2 * level.Deviation)}, {Numerals.With(sump.BetweenMarks.Litres, Litre)} between the marks",
                 $"add = ({Numerals.Plain(sump.TargetLevel)} − {Numerals.Plain(level.Value, 3)}) × {Numerals.Plain(sump.BetweenMarks.Litres)} L, at most what overfills once in {Numerals.Plain(1 / sump.Risk, 0)} = {Numerals.With(topUp.Add.Litres, Litre, 3)}",
-                "handbook, oil-top-up",
+                $"handbook, oil-top-up",
             ],
             new(null, null, Math.Floor(topUp.Add.Litres * 100) / 100, null),
             null
@@ -62,9 +65,9 @@ internal static class TopUpAdvice
 
     private static Advice TooFull(double read, Sump sump) =>
         new(
-            "To bring it below the high mark",
+            $"To bring it below the high mark",
             $"Draw off about {Numerals.With((read - sump.TargetLevel) * sump.BetweenMarks.Litres, Litre)}, then read again",
-            ["Too much oil foams and is thrown into the air box: never leave it over the high mark."],
+            [$"Too much oil foams and is thrown into the air box: never leave it over the high mark."],
             true,
             sump.TargetLevel,
             null,
@@ -108,5 +111,5 @@ internal static class TopUpAdvice
     private static double Litres(ReadingTaken reading) =>
         reading.Opinion is { Value: { } value, Unit: { } unit } ? unit.ToBase(value) : 0;
 
-    private static string Percent(double level) => $"{Numerals.Plain(level * 100, 0)} %";
+    private static Sentence Percent(double level) => $"{Numerals.Plain(level * 100, 0)} %";
 }

@@ -93,7 +93,10 @@ public sealed record DayPlanText(
     private static NoPlace[] Reasons(JsonElement list) =>
         [
             .. list.EnumerateArray()
-                .Select(r => new NoPlace(r.GetProperty("job").GetString()!, r.GetProperty("because").GetString()!)),
+                .Select(r => new NoPlace(
+                    r.GetProperty("job").GetString()!,
+                    Sentence.Of(r.GetProperty("because").GetString())
+                )),
         ];
 
     private static DateTime Moment(JsonElement text) =>

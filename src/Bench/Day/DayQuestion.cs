@@ -23,7 +23,7 @@ public sealed record DayQuestion(
     public int Minute(DateTime moment) => (int)Math.Floor((moment - Origin).TotalMinutes);
 
     /// <summary>A moment for people, short when it is today.</summary>
-    public string Say(int minute) => ShopTime.Say(At(minute), At(Now));
+    public Sentence Say(int minute) => ShopTime.Say(At(minute), At(Now));
 
     /// <summary>Those who can do a job; once somebody has begun, nobody else.</summary>
     public IEnumerable<DayTechnician> WhoCan(DayJob job) =>

@@ -3,7 +3,7 @@ namespace Witnessmark.Bench.Day;
 /// <summary>Where a plan breaks a rule.</summary>
 /// <param name="Job">The job that is to be moved.</param>
 /// <param name="Words">Which rule, in a sentence.</param>
-public sealed record Breach(string Job, string Words);
+public sealed record Breach(string Job, Sentence Words);
 
 /// <summary>The rules of a day plan, whoever made it: solver or hand.</summary>
 public static class DayRules
@@ -27,7 +27,7 @@ public static class DayRules
         return breaches;
     }
 
-    private static IEnumerable<string> Alone(DayQuestion question, DayJob job, PlacedJob at)
+    private static IEnumerable<Sentence> Alone(DayQuestion question, DayJob job, PlacedJob at)
     {
         var technician = question.Technicians.FirstOrDefault(t => t.Name == at.Technician);
         if (technician is null)
@@ -48,12 +48,12 @@ public static class DayRules
             yield return words;
     }
 
-    private static IEnumerable<string> Beginning(DayQuestion question, DayJob job, PlacedJob at)
+    private static IEnumerable<Sentence> Beginning(DayQuestion question, DayJob job, PlacedJob at)
     {
         if (job.Held is { Begun: true } begun)
         {
             if (begun.Technician != at.Technician || (begun.Lift is { } lift && lift != at.Lift))
-                yield return $"It has been begun by {begun.Technician}{(begun.Lift is { } on ? $" on {on}" : "")} and is not moved.";
+                yield return $"It has been begun by {begun.Technician}{On(begun.Lift)} and is not moved.";
             if (begun.Start is { } start && start != at.Starts[0])
                 yield return $"It was begun at {question.Say(start)} and is not moved.";
             if (begun.Start is not null)
@@ -70,7 +70,9 @@ public static class DayRules
         technician.Hours.Any(h => h.From <= hands.From && hands.To <= h.To)
         || (job.Held is { Begun: true, Start: { } start } && hands.From == start && start == at.Starts[0]);
 
-    private static string? Together(
+    private static Sentence On(string? lift) => lift is null ? Sentence.Empty : (Sentence)$" on {lift}";
+
+    private static Sentence? Together(
         DayQuestion question,
         (DayJob Job, PlacedJob At) earlier,
         (DayJob Job, PlacedJob At) later
@@ -83,7 +85,8 @@ public static class DayRules
                     return $"{later.At.Technician} is at {earlier.Job.Title} ({earlier.Job.Id}) from {question.Say(one.From)} to {question.Say(one.To)}.";
         var stands = earlier.At.Stands(earlier.Job, question.Now);
         return earlier.At.Lift == later.At.Lift && stands.Meets(later.At.Stands(later.Job, question.Now))
-            ? $"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
+            ? (Sentence)
+                $"{earlier.Job.Title} ({earlier.Job.Id}) stands on {later.At.Lift} until {question.Say(stands.To)}."
             : null;
     }
 }

@@ -30,7 +30,7 @@ public enum Late
 /// <param name="Minutes">By how much.</param>
 /// <param name="Why">Which of the reasons.</param>
 /// <param name="Words">In a sentence.</param>
-public sealed record MissedPromise(string Job, int Minutes, Late Why, string Words);
+public sealed record MissedPromise(string Job, int Minutes, Late Why, Sentence Words);
 
 /// <summary>
 /// Names the reason of each missed promise: the first of these that alone is enough. What is asked of each is the soonest that
@@ -54,7 +54,7 @@ public static class LateReason
         return new(job.Id, at.Late(job), why, words);
     }
 
-    private static (Late, string) Reason(DayQuestion question, DayPlan plan, DayJob job, int promised)
+    private static (Late, Sentence) Reason(DayQuestion question, DayPlan plan, DayJob job, int promised)
     {
         var whoCan = question.WhoCan(job).ToList();
         var room = new Room(question, plan, job);
@@ -82,7 +82,9 @@ public static class LateReason
             return (Late.Lifts, $"All lifts are taken{UntilLift(question, plan, job)}.");
         return (
             Late.Hands,
-            $"{Names(whoCan)} {(whoCan.Count == 1 ? "is" : "are")} at other machines too long before {question.Say(promised)}."
+            whoCan.Count == 1
+                ? (Sentence)$"{Names(whoCan)} is at other machines too long before {question.Say(promised)}."
+                : (Sentence)$"{Names(whoCan)} are at other machines too long before {question.Say(promised)}."
         );
 
         bool Misses(int? ready) => ready is null || ready > promised;
@@ -90,16 +92,23 @@ public static class LateReason
 
     private static int? Of(IEnumerable<int?> ready) => ready.Min();
 
-    private static string Work(DayJob job) => ShopTime.Length(job.Hands + job.Waits);
+    private static Sentence Work(DayJob job) => ShopTime.Length(job.Hands + job.Waits);
 
-    private static string Skill(DayJob job) => job.Skills.Count == 0 ? "" : $" ({string.Join(", ", job.Skills)})";
+    private static Sentence Skill(DayJob job) =>
+        job.Skills.Count == 0 ? Sentence.Empty : (Sentence)$" ({string.Join(", ", job.Skills)})";
 
-    private static string UntilLift(DayQuestion question, DayPlan plan, DayJob job)
+    private static Sentence UntilLift(DayQuestion question, DayPlan plan, DayJob job)
     {
         var starts = plan.Of(job.Id)!.Starts[0];
-        return starts > question.Now ? $" until {question.Say(starts)}" : "";
+        return starts > question.Now ? (Sentence)$" until {question.Say(starts)}" : Sentence.Empty;
     }
 
-    private static string Names(IReadOnlyList<DayTechnician> who) =>
-        who.Count <= 3 ? string.Join(" and ", who.Select(t => t.Name)) : "All who can do it";
+    private static Sentence Names(IReadOnlyList<DayTechnician> who) =>
+        who switch
+        {
+            [var one] => Sentence.Of(one.Name),
+            [var one, var other] => $"{one.Name} and {other.Name}",
+            [var one, var other, var third] => $"{one.Name} and {other.Name} and {third.Name}",
+            _ => $"All who can do it",
+        };
 }

@@ -3,7 +3,7 @@ namespace Witnessmark.Bench.Day;
 /// <summary>A job that no plan has a place for.</summary>
 /// <param name="Job">Its number.</param>
 /// <param name="Words">Why, and what would help.</param>
-public sealed record NoPlace(string Job, string Words);
+public sealed record NoPlace(string Job, Sentence Words);
 
 /// <summary>What cannot be planned at all is said by name, and the rest is planned without it.</summary>
 public static class Plannable
@@ -24,12 +24,12 @@ public static class Plannable
         return (question with { Jobs = [.. question.Jobs.Where(j => without.All(w => w.Job != j.Id))] }, without);
     }
 
-    private static string? Why(DayQuestion question, DayJob job)
+    private static Sentence? Why(DayQuestion question, DayJob job)
     {
         if (question.Lifts.Count == 0)
-            return "The shop has no lift. The workshop file names them under [lifts].";
+            return $"The shop has no lift. The workshop file names them under [lifts].";
         if (job.Steps.Count == 0)
-            return "No work is left in it.";
+            return $"No work is left in it.";
         foreach (var step in job.Steps)
             if (step.Hands is < 1 or > MostHands)
                 return $"\"{step.What}\" has {step.Hands} min of hands-on work; 1 to 1440 min is allowed.";
@@ -38,19 +38,19 @@ public static class Plannable
         return Nobody(question, job);
     }
 
-    private static string? Nobody(DayQuestion question, DayJob job)
+    private static Sentence? Nobody(DayQuestion question, DayJob job)
     {
         if (job.Held is { } held && question.Technicians.All(t => t.Name != held.Technician))
             return $"It is held by \"{held.Technician}\", who is no technician of this shop.";
         var whoCan = question.WhoCan(job).ToList();
         if (whoCan.Count == 0)
-            return $"Nobody in the shop has the skill {string.Join(" together with ", job.Skills)}.";
+            return $"Nobody in the shop has the skill {Sentence.List(job.Skills, " + ")}.";
         var longest = job.Steps.MaxBy(s => s.Hands)!;
         if (whoCan.All(t => t.Hours.All(h => h.Length < longest.Hands)))
             return $"\"{longest.What}\" takes {ShopTime.Length(longest.Hands)} in one piece; nobody who can do it is there as long without a break.";
         var earliest = FirstPlan.Earliest(question, job);
         return job.Held?.Start is null && whoCan.All(t => Soonest.Ready(job, t.Hours, earliest) is null)
-            ? $"It does not fit into the {Hours.MostDays} days that a plan looks ahead."
+            ? (Sentence)$"It does not fit into the {Hours.MostDays} days that a plan looks ahead."
             : null;
     }
 }

@@ -8,7 +8,7 @@ namespace Witnessmark.Bench.Day;
 /// </summary>
 /// <param name="Job">The job.</param>
 /// <param name="Words">What is lacking, in sentences.</param>
-public sealed record NotWhole(string Job, string Words)
+public sealed record NotWhole(string Job, Sentence Words)
 {
     /// <summary>All such jobs, by number.</summary>
     /// <param name="bench">The workshop.</param>
@@ -24,10 +24,10 @@ public sealed record NotWhole(string Job, string Words)
                 .Select(j => new NotWhole(j.Job, j.Lacks)),
         ];
 
-    private static string Lacks(Workbench bench, JobState job, Shelf? shelf, DateOnly day) =>
-        string.Join(
-            ' ',
+    private static Sentence Lacks(Workbench bench, JobState job, Shelf? shelf, DateOnly day) =>
+        Sentence.List(
             Kit.Kit.For(DayOfJobs.StillOpen(job), job.Arrival!.Sheet, bench.Workshop, shelf, day, job.Job)
-                .Shortages.Select(s => $"{s.Item}: {s.Why}")
+                .Shortages.Select(s => (Sentence)$"{s.Item}: {s.Why}"),
+            " "
         );
 }

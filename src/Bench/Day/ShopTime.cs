@@ -26,11 +26,15 @@ public static class ShopTime
             : null;
 
     /// <summary>For people: <c>Fri 27 Nov, 16:00</c>, and <c>16:00</c> alone on the day they look at it.</summary>
-    public static string Say(DateTime moment, DateTime today) =>
-        moment.ToString(moment.Date == today.Date ? "HH':'mm" : "ddd d MMM', 'HH':'mm", CultureInfo.InvariantCulture);
+    public static Sentence Say(DateTime moment, DateTime today) =>
+        moment.Date == today.Date
+            ? Sentence.Of(Clock(moment))
+            : (Sentence)$"{Sentence.Day(DayForm.Week, DateOnly.FromDateTime(moment))}, {Clock(moment)}";
+
+    private static string Clock(DateTime moment) => moment.ToString("HH':'mm", CultureInfo.InvariantCulture);
 
     /// <summary>A length for people: <c>45 min</c>, <c>2 h 5 min</c>.</summary>
-    public static string Length(int minutes) =>
+    public static Sentence Length(int minutes) =>
         (minutes / 60, minutes % 60) switch
         {
             (0, var m) => $"{m} min",

@@ -17,6 +17,6 @@ public static class Distances
             : UnitTable.Named("km");
 
     /// <summary>Kilometres in that unit, whole: <c>22380 km</c>, <c>13906 mi</c>.</summary>
-    public static string Shown(double kilometres, Unit odometer) =>
+    public static Sentence Shown(double kilometres, Unit odometer) =>
         Numerals.With(odometer.FromBase(UnitTable.Named("km").ToBase(kilometres)), odometer, 0);
 }

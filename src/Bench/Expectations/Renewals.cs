@@ -12,11 +12,12 @@ internal static class Renewals
     private static readonly string[] Renewed = ["new", "renewed", "replaced"];
 
     /// <summary>How the record says it, in a few words; null when it does not.</summary>
-    public static string? Of(PointState point) =>
-        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w).Any(Renewed.Contains)) is { } said
-            ? $"“{said}”"
+    public static Sentence? Of(PointState point) =>
+        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w.ToString()).Any(Renewed.Contains))
+            is { } said
+            ? (Sentence)$"“{said}”"
         : point.Found is { } found && point.Current is { } now && Better(found, now, point.Figure)
-            ? $"read {found.Opinion.Shown}, then {now.Opinion.Shown}"
+            ? (Sentence)$"read {found.Opinion.Shown}, then {now.Opinion.Shown}"
         : null;
 
     /// <summary>The words of a sentence, in small letters.</summary>

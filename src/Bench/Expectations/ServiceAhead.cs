@@ -22,7 +22,7 @@ public sealed record ServiceAhead(
     DueState State,
     double? AtKilometres,
     DateOnly? ByDay,
-    string? Unknown
+    Sentence? Unknown
 );
 
 /// <summary>Asks <see cref="ServiceDue"/> of the handbook for the whole schedule.</summary>
@@ -30,7 +30,7 @@ internal static class ServicesAhead
 {
     private const double MillimetresInKilometre = 1e6;
 
-    private const string NoDistance = "the odometer was never read here, so by distance nobody can tell";
+    private static Sentence NoDistance => $"the odometer was never read here, so by distance nobody can tell";
 
     public static IReadOnlyList<ServiceAhead> Of(PlanQuestion asked, BenchBook book)
     {
@@ -57,7 +57,8 @@ internal static class ServicesAhead
     {
         var unknown =
             !known && work.Rule.EveryDistance is not null ? NoDistance
-            : due is { ByDistance: null, State: DueState.Due } && (due.ByDate is null || Goes(work)) ? Lower(due.Why)
+            : due is { ByDistance: null, State: DueState.Due } && (due.ByDate is null || Goes(work))
+                ? due.Why.Inside().Open()
             : null;
         return Line(work, due.State, due.ByDistance?.Millimetres / MillimetresInKilometre, due.ByDate, unknown, book);
     }
@@ -68,14 +69,12 @@ internal static class ServicesAhead
 
     private static bool Goes(ScheduledWork work) => (work.Rule.EveryDistance ?? work.Rule.FirstAt) is not null;
 
-    private static string Lower(string sentence) => $"{char.ToLowerInvariant(sentence[0])}{sentence[1..].TrimEnd('.')}";
-
     private static ServiceAhead Line(
         ScheduledWork work,
         DueState state,
         double? kilometres,
         DateOnly? day,
-        string? unknown,
+        Sentence? unknown,
         BenchBook book
     ) =>
         new(

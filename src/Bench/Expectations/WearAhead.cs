@@ -10,7 +10,7 @@ namespace Witnessmark.Bench.Expectations;
 /// <param name="Point">The part.</param>
 /// <param name="Limit">Short: <c>≥ 1.5 mm</c>.</param>
 /// <param name="Forecast">What is to be expected, or why nobody can say.</param>
-public sealed record WearAhead(Point Point, string Limit, PointForecast Forecast);
+public sealed record WearAhead(Point Point, Sentence Limit, PointForecast Forecast);
 
 /// <summary>Forecasts of the parts that were read in this job, from this job's readings and those of the visits before it.</summary>
 internal static class WearsAhead

@@ -7,13 +7,16 @@ namespace Witnessmark.Bench.Expectations;
 /// <summary>A caution that follows from work of this job.</summary>
 /// <param name="Words">In a sentence or two, with what the record says.</param>
 /// <param name="Origin">Who asks for it: the sheet's figure where there is one, else common practice.</param>
-public sealed record WorkCaution(string Words, Origin Origin)
+public sealed record WorkCaution(Sentence Words, Origin Origin)
 {
     /// <summary>Who asks for it, as it stands behind the words.</summary>
-    public string Source =>
-        Origin.Kind == OriginKind.CommonPractice ? "common practice, no source"
-        : Origin.Place.Length > 0 ? $"{Origin.Who}, {Origin.Place}"
+    public Sentence Source =>
+        Origin.Kind == OriginKind.CommonPractice ? (Sentence)$"common practice, no source"
+        : Origin.Place.Length > 0 ? (Sentence)$"{Origin.Who}, {Origin.Place}"
         : Origin.Who;
+
+    /// <summary>Whether it is the one of a new chain, beside which that of an adjusted one says nothing.</summary>
+    internal bool NewChain { get; init; }
 }
 
 /// <summary>The cautions of a job, in the order of its points. Common practice, no source, unless a figure of the sheet says how far.</summary>
@@ -46,13 +49,10 @@ internal static class WorkCautions
         foreach (var point in job.Points)
             if (Renewals.Of(point) is { } renewed && New(point, renewed, sheet) is { } caution)
                 said.Add(caution);
-        if (
-            job.Points.FirstOrDefault(ChainMoved) is { } chain
-            && said.All(c => !c.Words.StartsWith(NewChain, StringComparison.Ordinal))
-        )
+        if (job.Points.FirstOrDefault(ChainMoved) is { } chain && said.All(c => !c.NewChain))
             said.Add(
                 Caution(
-                    $"The chain was adjusted ({chain.Corrections[^1].Words}): have its slack looked at again after {Far(sheet, Chain, "the first rides")}.",
+                    $"The chain was adjusted ({chain.Corrections[^1].Words}): have its slack looked at again after {Far(sheet, Chain, $"the first rides")}.",
                     sheet,
                     Chain
                 )
@@ -60,7 +60,7 @@ internal static class WorkCautions
         if (job.Points.Any(p => p.Corrections.Any(c => c.AddedLitres is not null) && Is(p, "oil")) || Filled(job))
             said.Add(
                 Caution(
-                    "Engine oil was put in: look at the level, and under the engine for drops, before the next ride.",
+                    $"Engine oil was put in: look at the level, and under the engine for drops, before the next ride.",
                     sheet,
                     null
                 )
@@ -68,30 +68,31 @@ internal static class WorkCautions
         return said.DistinctBy(c => c.Words);
     }
 
-    private const string NewChain = "The chain is new";
-
-    private static WorkCaution? New(PointState point, string renewed, FigureSheet? sheet) =>
+    private static WorkCaution? New(PointState point, Sentence renewed, FigureSheet? sheet) =>
         Is(point, "pads") || Is(point, "shoes")
             ? Caution(
-                $"{point.Point.Title}: new ({renewed}). Pump lever and pedal until firm before it moves; brake gently and early over {Far(sheet, Pads, "the first rides")}, until they have bedded in.",
+                $"{point.Point.Title}: new ({renewed}). Pump lever and pedal until firm before it moves; brake gently and early over {Far(sheet, Pads, $"the first rides")}, until they have bedded in.",
                 sheet,
                 Pads
             )
         : Is(point, "tyre") && (Is(point, "tread") || Is(point, "fit"))
             ? Caution(
-                $"{point.Point.Title}: new tyre ({renewed}). Ride gently and upright over {Far(sheet, Tyre, "the first rides")}, until its surface has worn in.",
+                $"{point.Point.Title}: new tyre ({renewed}). Ride gently and upright over {Far(sheet, Tyre, $"the first rides")}, until its surface has worn in.",
                 sheet,
                 Tyre
             )
         : Is(point, "chain") && point.Point.Region == "final-drive"
             ? Caution(
-                $"{NewChain} ({renewed}): it gives at first. Have its slack looked at again after {Far(sheet, Chain, "the first rides")}.",
+                $"The chain is new ({renewed}): it gives at first. Have its slack looked at again after {Far(sheet, Chain, $"the first rides")}.",
                 sheet,
                 Chain
-            )
+            ) with
+            {
+                NewChain = true,
+            }
         : point.Point.Region == "engine" && Renewals.Words(renewed).Any(InsideTheEngine.Contains)
             ? Caution(
-                $"{point.Point.Title}: {renewed}. Run the engine in: changing speed, no full load, over {Far(sheet, Engine, "its first distance")}; then oil and filter are looked at again.",
+                $"{point.Point.Title}: {renewed}. Run the engine in: changing speed, no full load, over {Far(sheet, Engine, $"its first distance")}; then oil and filter are looked at again.",
                 sheet,
                 Engine
             )
@@ -104,16 +105,16 @@ internal static class WorkCautions
     private static bool Filled(JobState job) =>
         job.Points.Any(p =>
             p.Marked is not null
-            && p.Point.Consumables.Any(c => c.What.StartsWith("engine oil", StringComparison.OrdinalIgnoreCase))
+            && p.Point.Consumables.Any(c => c.What.StartsWith($"engine oil", StringComparison.OrdinalIgnoreCase))
         );
 
     private static bool Is(PointState point, string part) => point.Point.Id.Split('-').Contains(part);
 
     /// <summary>As far as the sheet says, or in words.</summary>
-    private static string Far(FigureSheet? sheet, string key, string words) =>
-        Figure(sheet, key) is { } figure ? figure.AsPrinted : words;
+    private static Sentence Far(FigureSheet? sheet, string key, Sentence words) =>
+        Figure(sheet, key) is { } figure ? Sentence.Number(figure.AsPrinted) : words;
 
-    private static WorkCaution Caution(string words, FigureSheet? sheet, string? key) =>
+    private static WorkCaution Caution(Sentence words, FigureSheet? sheet, string? key) =>
         new(words, Figure(sheet, key)?.Origin ?? new(OriginKind.CommonPractice, ""));
 
     private static Figure? Figure(FigureSheet? sheet, string? key) =>

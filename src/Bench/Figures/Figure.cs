@@ -64,7 +64,7 @@ public sealed record Figure(
     public Limit? Limit => Min is null && Max is null ? null : new Limit(Min, Max);
 
     /// <summary>Short, for tables: <c>13 – 32 mm</c>, <c>≥ 1.5 mm</c>, <c>110 N·m</c>.</summary>
-    public string Short =>
+    public Sentence Short =>
         Kind switch
         {
             FigureKind.Range => $"{Numerals.Plain(Min ?? 0, Digits)} – {With(Max)}",
@@ -77,5 +77,5 @@ public sealed record Figure(
     // as many as a sheet prints; the figure is shown as it stands there
     private const int Digits = 6;
 
-    private string With(double? value) => Numerals.With(value ?? 0, Unit, Digits);
+    private Sentence With(double? value) => Numerals.With(value ?? 0, Unit, Digits);
 }

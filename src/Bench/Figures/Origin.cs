@@ -29,17 +29,17 @@ public sealed record Origin(OriginKind Kind, string Place)
             OriginKind.Law => $"law: {Place}",
             OriginKind.Standard => $"standard: {Place}",
             OriginKind.Shop => "shop",
-            _ => "common practice",
+            _ => $"common practice",
         };
 
     /// <summary>Who allows or demands it, as the subject of a sentence: <c>the maker</c>.</summary>
-    public string Who =>
+    public Sentence Who =>
         Kind switch
         {
-            OriginKind.Maker => "the maker",
-            OriginKind.Law => "the law",
-            OriginKind.Standard => "the standard",
-            OriginKind.Shop => "the workshop (not the maker)",
-            _ => "common practice (not the maker)",
+            OriginKind.Maker => $"the maker",
+            OriginKind.Law => $"the law",
+            OriginKind.Standard => $"the standard",
+            OriginKind.Shop => $"the workshop (not the maker)",
+            _ => $"common practice (not the maker)",
         };
 }

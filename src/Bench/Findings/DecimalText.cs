@@ -11,7 +11,7 @@ public static class DecimalText
     /// <param name="text">Digits with at most one decimal point or comma: <c>12.50</c>, <c>0,5</c>, <c>3</c>. No sign, no spaces inside.</param>
     /// <param name="decimals">How many decimals one step has.</param>
     /// <param name="why">What is wrong and what is allowed, or null.</param>
-    public static long? Read(string text, int decimals, out string? why)
+    public static long? Read(string text, int decimals, out Sentence? why)
     {
         var trimmed = text.Trim();
         var at = trimmed.IndexOfAny(['.', ',']);
@@ -22,9 +22,10 @@ public static class DecimalText
             || !whole.All(char.IsAsciiDigit)
             || !part.All(char.IsAsciiDigit)
             || (at >= 0 && part.Length == 0)
-                ? $"\"{text}\" is no number; right would be digits such as \"{Example(decimals)}\""
-            : part.Length > decimals ? $"\"{text}\" has {part.Length} decimals; at most {decimals} are allowed here"
-            : whole.TrimStart('0').Length + decimals > MostDigits ? $"\"{text}\" is too large"
+                ? (Sentence)$"\"{text}\" is no number; right would be digits such as \"{Example(decimals)}\""
+            : part.Length > decimals
+                ? (Sentence)$"\"{text}\" has {part.Length} decimals; at most {decimals} are allowed here"
+            : whole.TrimStart('0').Length + decimals > MostDigits ? (Sentence)$"\"{text}\" is too large"
             : null;
         return why is null
             ? long.Parse(whole + part.PadRight(decimals, '0'), NumberStyles.None, CultureInfo.InvariantCulture)

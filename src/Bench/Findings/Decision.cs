@@ -32,13 +32,13 @@ public static class MeansWords
         };
 
     /// <summary>As a part of a sentence: <c>by telephone</c>.</summary>
-    public static string InWords(this Means means) =>
+    public static Sentence InWords(this Means means) =>
         means switch
         {
-            Means.Signature => "by signature on the screen",
-            Means.InPerson => "in person",
-            Means.Telephone => "by telephone",
-            _ => "by message",
+            Means.Signature => $"by signature on the screen",
+            Means.InPerson => $"in person",
+            Means.Telephone => $"by telephone",
+            _ => $"by message",
         };
 }
 

@@ -55,7 +55,7 @@ public sealed record EstimateDraft(
         if (Parts.Count > MostParts)
             return Refuse("parts", $"{Parts.Count} parts; at most {MostParts} stand in one estimate");
         if (Minutes == 0 && Parts.Count == 0)
-            return Refuse("empty", "neither work nor parts: there is nothing to estimate");
+            return Refuse("empty", $"neither work nor parts: there is nothing to estimate");
         List<EstimatePart> parts = [];
         foreach (var part in Parts)
         {
@@ -66,9 +66,9 @@ public sealed record EstimateDraft(
         return new Estimate(new(new(rate, currency), tax), Minutes, parts);
     }
 
-    private static EstimatePart? Part(PartDraft part, Currency currency, long tax, out string? why)
+    private static EstimatePart? Part(PartDraft part, Currency currency, long tax, out Sentence? why)
     {
-        why = string.IsNullOrWhiteSpace(part.Item) ? "a part without a name" : null;
+        why = string.IsNullOrWhiteSpace(part.Item) ? (Sentence)$"a part without a name" : null;
         if (
             why is not null
             || DecimalText.Read(part.Quantity, EstimatePart.QuantityDecimals, out why) is not { } quantity
@@ -81,15 +81,16 @@ public sealed record EstimateDraft(
         }
         var own = part.Tax is null ? tax : Percent(part.Tax, out why);
         why =
-            own is null ? $"{part.Item}: {why}"
+            own is null ? (Sentence)$"{part.Item}: {why}"
             : quantity is 0 or > MostQuantity
-                ? $"{part.Item}: quantity {part.Quantity}; allowed is more than 0, up to 1000"
-            : price > MostPrice ? $"{part.Item}: price {part.Price} is more than {new Money(MostPrice, currency)}"
+                ? (Sentence)$"{part.Item}: quantity {part.Quantity}; allowed is more than 0, up to 1000"
+            : price > MostPrice
+                ? (Sentence)$"{part.Item}: price {part.Price} is more than {new Money(MostPrice, currency)}"
             : null;
         return why is null ? new(part.Item, quantity, new(price, currency), own!.Value) : null;
     }
 
-    private static long? Percent(string text, out string? why)
+    private static long? Percent(string text, out Sentence? why)
     {
         if (DecimalText.Read(text, EstimateTerms.TaxDecimals, out why) is not { } tax)
             return null;
@@ -99,5 +100,5 @@ public sealed record EstimateDraft(
         return null;
     }
 
-    private static Answer<Estimate> Refuse(string key, string why) => Answer<Estimate>.Refuse(key, $"{why}.");
+    private static Answer<Estimate> Refuse(string key, Sentence why) => Answer<Estimate>.Refuse(key, $"{why}.");
 }

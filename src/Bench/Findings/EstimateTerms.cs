@@ -12,8 +12,8 @@ public sealed record EstimateTerms(Money Rate, long TaxThousandths)
     internal const long MostTax = 100_000;
 
     /// <summary>What the shop has to say before anything can be estimated.</summary>
-    public const string Missing =
-        "The workshop's file sets no rate yet. Write in shop.toml: [estimates] with currency = \"EUR\", rate = 78.00 (for one hour) and tax = 19 (percent).";
+    public static Sentence Missing =>
+        $"The workshop's file sets no rate yet. Write in shop.toml: [estimates] with currency = \"EUR\", rate = 78.00 (for one hour) and tax = 19 (percent).";
 
     /// <summary>The currency.</summary>
     public Currency Currency => Rate.Currency;

@@ -49,7 +49,7 @@ public sealed record SignaturePath(IReadOnlyList<IReadOnlyList<StrokePoint>> Str
         if (text.Length > MostBytes)
             return Refuse($"it has {text.Length} bytes; at most {MostBytes} are kept");
         if (text.Length == 0 || text[0] != 'M')
-            return Refuse("it does not begin with M");
+            return Refuse($"it does not begin with M");
         List<IReadOnlyList<StrokePoint>> strokes = [];
         foreach (var stroke in text[1..].Split('M'))
         {
@@ -60,7 +60,7 @@ public sealed record SignaturePath(IReadOnlyList<IReadOnlyList<StrokePoint>> Str
                 else
                     return Refuse($"\"{pair}\" is no point inside {Width} × {Height}");
             if (points.Count < 2)
-                return Refuse("a stroke of a single point");
+                return Refuse($"a stroke of a single point");
             strokes.Add(points);
         }
         return Checked(new(strokes));
@@ -76,7 +76,7 @@ public sealed record SignaturePath(IReadOnlyList<IReadOnlyList<StrokePoint>> Str
             if (thinned.Text.Length <= MostBytes)
                 return Checked(thinned);
         }
-        return Refuse("there are too many strokes in it; sign once more, in fewer");
+        return Refuse($"there are too many strokes in it; sign once more, in fewer");
     }
 
     /// <inheritdoc/>
@@ -86,7 +86,7 @@ public sealed record SignaturePath(IReadOnlyList<IReadOnlyList<StrokePoint>> Str
     public override int GetHashCode() => Text.GetHashCode(StringComparison.Ordinal);
 
     private static Answer<SignaturePath> Checked(SignaturePath path) =>
-        path.Strokes.Sum(Ink) < ShortestInk ? Refuse("nothing is signed yet") : path;
+        path.Strokes.Sum(Ink) < ShortestInk ? Refuse($"nothing is signed yet") : path;
 
     private static long Ink(IReadOnlyList<StrokePoint> stroke) =>
         stroke.Zip(stroke.Skip(1), (a, b) => (long)Math.Abs(a.X - b.X) + Math.Abs(a.Y - b.Y)).Sum();
@@ -139,6 +139,6 @@ public sealed record SignaturePath(IReadOnlyList<IReadOnlyList<StrokePoint>> Str
         return (cross * cross + square - 1) / square;
     }
 
-    private static Answer<SignaturePath> Refuse(string why) =>
+    private static Answer<SignaturePath> Refuse(Sentence why) =>
         Answer<SignaturePath>.Refuse("signature", $"The signature cannot be kept: {why}.");
 }

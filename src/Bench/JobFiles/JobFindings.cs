@@ -97,7 +97,7 @@ internal sealed class JobFindings(
         {
             table.Wrong(
                 refusal.Key == "minutes" || parts.Count == 0 ? "minutes" : "parts",
-                refusal.Because.TrimEnd('.'),
+                refusal.Because.Open(),
                 "parts = [{ item = \"…\", quantity = \"1\", price = \"12.50\" }] and minutes = 30"
             );
             return null;
@@ -172,7 +172,7 @@ internal sealed class JobFindings(
             return null;
         var read = SignaturePath.Read(path);
         if (read.Refusal is { } refusal)
-            table.Wrong("signature", refusal.Because.TrimEnd('.'), "strokes such as \"M12 30L14 33L18 40\"");
+            table.Wrong("signature", refusal.Because.Open(), "strokes such as \"M12 30L14 33L18 40\"");
         return read.Value;
     }
 }

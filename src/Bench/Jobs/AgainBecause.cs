@@ -7,7 +7,7 @@ namespace Witnessmark.Bench.Jobs;
 /// <summary>Why a point that was read has to be read again.</summary>
 internal static class AgainBecause
 {
-    public static IReadOnlyList<string> Of(
+    public static IReadOnlyList<Sentence> Of(
         Point point,
         IReadOnlyList<ReadingTaken> readings,
         IReadOnlyList<Deed> work,
@@ -17,16 +17,16 @@ internal static class AgainBecause
         if (readings.Count == 0)
             return [];
         if (disagree)
-            return ["Two devices read this point at the same time and disagree: both look again."];
+            return [$"Two devices read this point at the same time and disagree: both look again."];
         return
         [
             .. work.Where(w => !CausalOrder.Saw(readings[^1].Entry, w.Entry()))
-                .Select(w => Sentence(w, point))
+                .Select(w => InWords(w, point))
                 .Distinct(),
         ];
     }
 
-    private static string Sentence(Deed deed, Point point) =>
+    private static Sentence InWords(Deed deed, Point point) =>
         (deed, deed.Point.Reading.Kind) switch
         {
             (WasCorrected corrected, _) when deed.Point.Id == point.Id =>

@@ -40,7 +40,7 @@ internal static class Holds
         IReadOnlyList<PointState> points,
         IReadOnlyList<string> unknown,
         IReadOnlyList<FoundCampaign> doNotRide,
-        Func<PointState, string?> missing
+        Func<PointState, Sentence?> missing
     ) =>
         [
             .. doNotRide.Select(c => new Hold(
@@ -58,29 +58,28 @@ internal static class Holds
             )),
         ];
 
-    private static string? Unproven(PointState point) =>
+    private static Sentence? Unproven(PointState point) =>
         point.Stripe switch
         {
             Stripe.Marked or Stripe.MarkedClose or Stripe.Left => null,
-            Stripe.Unread => "not read yet",
-            Stripe.Inside or Stripe.Close => "read, not marked yet",
-            _ when point.Current is null => $"read again. {string.Join(" ", point.AgainBecause)}",
+            Stripe.Unread => $"not read yet",
+            Stripe.Inside or Stripe.Close => $"read, not marked yet",
+            _ when point.Current is null => $"read again. {Sentence.List(point.AgainBecause, " ")}",
             _ when point.LacksFigure => WithoutFigure(point),
-            _ => Lower(point.Current.Opinion.Headline),
+            _ => point.Current.Opinion.Headline.Inside(),
         };
 
-    private static string? Unvouched(PointState point) =>
+    private static Sentence? Unvouched(PointState point) =>
         point is { NeedsVouching: true, Vouched: null }
-            ? $"judged by {Whose(point.Figure!.Origin)} figure, not the maker's: somebody has to vouch for it by name"
+            ? point.Figure!.Origin.Kind == OriginKind.Shop
+                ? (Sentence)$"judged by the workshop's figure, not the maker's: somebody has to vouch for it by name"
+                : (Sentence)$"judged by a common-practice figure, not the maker's: somebody has to vouch for it by name"
             : null;
 
-    private static string Whose(Origin origin) =>
-        origin.Kind == OriginKind.Shop ? "the workshop's" : "a common-practice";
-
-    private static string WithoutFigure(PointState point) =>
+    private static Sentence WithoutFigure(PointState point) =>
         point.Disputed.Count > 0
-            ? $"two devices gave its figure at the same time and differ ({string.Join(" / ", point.Disputed.Select(d => d.Figure.Short))}): give it once more"
-            : "read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
-
-    private static string Lower(string headline) => char.ToLowerInvariant(headline[0]) + headline[1..];
+            ? (Sentence)
+                $"two devices gave its figure at the same time and differ ({Sentence.List(point.Disputed.Select(d => d.Figure.Short), " / ")}): give it once more"
+            : (Sentence)
+                $"read, but no figure judges it: take it from the manual at the point, or give the workshop's own";
 }

@@ -24,7 +24,7 @@ public static class JobFold
                 job,
                 null,
                 [],
-                [new(null, Stripe.Unread, "The job has not been opened.")],
+                [new(null, Stripe.Unread, $"The job has not been opened.")],
                 null,
                 [],
                 notUnderstood,

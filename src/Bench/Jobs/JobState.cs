@@ -104,7 +104,7 @@ public sealed record PointState(
     Advice? Advice,
     Entry? Marked,
     (Entry Entry, string Why)? Left,
-    IReadOnlyList<string> AgainBecause,
+    IReadOnlyList<Sentence> AgainBecause,
     IReadOnlyList<Note> Notes
 )
 {
@@ -182,13 +182,13 @@ public sealed record ReadingTaken(
 /// <param name="Right">Turns of the right adjuster; equal to the left one when both were turned together.</param>
 /// <param name="AddedLitres">Fluid added, or null.</param>
 /// <param name="Words">In a short sentence: <c>both adjusters 2 turns tighter</c>.</param>
-public sealed record CorrectionMade(Entry Entry, double? Left, double? Right, double? AddedLitres, string Words);
+public sealed record CorrectionMade(Entry Entry, double? Left, double? Right, double? AddedLitres, Sentence Words);
 
 /// <summary>One thing that keeps the job from leaving.</summary>
 /// <param name="Point">The point, or null for the job as a whole.</param>
 /// <param name="Stripe">Its state.</param>
 /// <param name="Words">What is missing: <c>Chain slack, lower run: outside by 18 mm</c>.</param>
-public sealed record Hold(string? Point, Stripe Stripe, string Words)
+public sealed record Hold(string? Point, Stripe Stripe, Sentence Words)
 {
     /// <summary>The finding that holds it, or null.</summary>
     public string? Finding { get; init; }
@@ -204,5 +204,5 @@ public sealed record Note(Entry Entry, string Text);
 public sealed record Release(Entry Entry, string Name, string? Second = null)
 {
     /// <summary>All who signed, in words.</summary>
-    public string Names => Second is null ? Name : $"{Name} and {Second}";
+    public Sentence Names => Second is null ? Sentence.Of(Name) : (Sentence)$"{Name} and {Second}";
 }

@@ -6,7 +6,7 @@ namespace Witnessmark.Bench.Judging;
 /// <summary>An amount put in: recorded, not judged; the level afterwards is.</summary>
 internal static class AmountJudge
 {
-    public static (Opinion?, string?) Of(ReadingToJudge judged)
+    public static (Opinion?, Sentence?) Of(ReadingToJudge judged)
     {
         var unit = judged.Point.Reading.Unit ?? UnitTable.Named("L");
         var sum = 0.0;
@@ -20,7 +20,8 @@ internal static class AmountJudge
         }
         var typed = string.Join(" + ", judged.Raw);
         var total = Numerals.With(sum, unit, 3);
-        var grounds = typed == total ? $"{total} put in." : $"{typed} put in: {total}.";
-        return (new(VerdictWord.Inside, sum, null, null, unit, null, typed, "Recorded", grounds, [], []), null);
+        var said = Sentence.Number(typed);
+        Sentence grounds = typed == total ? (Sentence)$"{total} put in." : (Sentence)$"{said} put in: {total}.";
+        return (new(VerdictWord.Inside, sum, null, null, unit, null, said, $"Recorded", grounds, [], []), null);
     }
 }

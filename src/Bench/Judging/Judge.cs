@@ -8,17 +8,17 @@ namespace Witnessmark.Bench.Judging;
 public static class Judge
 {
     /// <summary>Judges a reading, or says why it cannot be one.</summary>
-    public static (Opinion? Opinion, string? Why) Reading(ReadingToJudge judged)
+    public static (Opinion? Opinion, Sentence? Why) Reading(ReadingToJudge judged)
     {
         var (opinion, why) = ByKind(judged);
         return (opinion is null ? null : Calibrated.Of(judged, opinion), why);
     }
 
-    private static (Opinion? Opinion, string? Why) ByKind(ReadingToJudge judged) =>
+    private static (Opinion? Opinion, Sentence? Why) ByKind(ReadingToJudge judged) =>
         judged.Point.Reading.Kind switch
         {
             ReadingKind.Seen => SeenJudge.Of(judged),
-            ReadingKind.Done => (Plain(VerdictWord.Inside, "done", "Done", ""), null),
+            ReadingKind.Done => (Plain(VerdictWord.Inside, $"done", $"Done", Sentence.Empty), null),
             ReadingKind.Vin => VinJudge.Of(judged),
             ReadingKind.TyreDate => TyreDateJudge.Of(judged),
             ReadingKind.Tighten => TightenJudge.Of(judged),
@@ -27,7 +27,7 @@ public static class Judge
             _ => MeasuredJudge.Of(judged),
         };
 
-    internal static Opinion Plain(VerdictWord verdict, string shown, string headline, string grounds) =>
+    internal static Opinion Plain(VerdictWord verdict, Sentence shown, Sentence headline, Sentence grounds) =>
         new(verdict, null, null, null, null, null, shown, headline, grounds, [], []);
 }
 

@@ -12,7 +12,7 @@ internal static class MeasuredJudge
     /// <summary>The point at which the distance ridden is read: it may not be less than on record.</summary>
     internal const string Distance = "distance";
 
-    public static (Opinion?, string?) Of(ReadingToJudge judged)
+    public static (Opinion?, Sentence?) Of(ReadingToJudge judged)
     {
         var figure = judged.Point.Id == Distance ? FromRecord(judged) : judged.Figure;
         var unit = figure?.Unit ?? judged.Point.Reading.Unit ?? UnitTable.Named("1");
@@ -41,11 +41,11 @@ internal static class MeasuredJudge
                 "",
                 null,
                 null,
-                new(OriginKind.Shop, "last visit")
+                new(OriginKind.Shop, $"last visit")
             )
             : null;
 
-    private static double[]? Values(ReadingToJudge judged, Unit unit, out string? why)
+    private static double[]? Values(ReadingToJudge judged, Unit unit, out Sentence? why)
     {
         why = Wanted(judged.Point.Reading, judged.Raw.Count);
         if (why is not null)
@@ -60,15 +60,15 @@ internal static class MeasuredJudge
         return values;
     }
 
-    private static string? Wanted(ReadingForm form, int count) =>
+    private static Sentence? Wanted(ReadingForm form, int count) =>
         form.Kind switch
         {
             ReadingKind.Marks when count != 2 => $"{count} marks. Allowed: the two ends on the rule.",
             ReadingKind.Places when count != form.Places.Count =>
-                $"{count} values for {form.Places.Count} places ({string.Join(", ", form.Places)}).",
+                $"{count} values for {form.Places.Count} places ({Sentence.List(form.Places)}).",
             ReadingKind.Round when count != form.Count => $"{count} readings round. Allowed: {form.Count}.",
             ReadingKind.Level when count != 1 => $"{count} levels. Allowed: one.",
-            _ when count == 0 => "No value.",
+            _ when count == 0 => $"No value.",
             _ => null,
         };
 
@@ -107,8 +107,10 @@ internal static class MeasuredJudge
             unit,
             null,
             shown,
-            judged.Point.Safety ? "Unproven: no figure to judge by" : "Recorded",
-            judged.Point.Safety ? $"{shown}; the figure sheet has no limit for this." : $"{shown}; nothing limits it.",
+            judged.Point.Safety ? (Sentence)$"Unproven: no figure to judge by" : (Sentence)$"Recorded",
+            judged.Point.Safety
+                ? (Sentence)$"{shown}; the figure sheet has no limit for this."
+                : (Sentence)$"{shown}; nothing limits it.",
             [],
             values
         );
@@ -123,8 +125,8 @@ internal static class MeasuredJudge
             unit,
             limit,
             Numerals.With(measured.Value, unit, 4),
-            "Unproven: read with what?",
-            "Without its instrument a reading proves nothing: choose it.",
+            $"Unproven: read with what?",
+            $"Without its instrument a reading proves nothing: choose it.",
             [],
             values
         );
@@ -142,7 +144,7 @@ internal static class MeasuredJudge
         var found = Verdict.On(measured.Value, measured.StandardUncertainty, limit);
         var guard = Math.Max(found.AcceptMin - limit.Min ?? 0, limit.Max - found.AcceptMax ?? 0);
         var shown = Numerals.WithUncertainty(measured.Value, measured.ExpandedUncertainty, unit);
-        var at = place is { } p ? $" {judged.Point.Reading.Places[p]}" : "";
+        Sentence at = place is { } p ? (Sentence)$" {judged.Point.Reading.Places[p]}" : Sentence.Empty;
         return new(
             Word(found, guard),
             measured.Value,
@@ -150,7 +152,7 @@ internal static class MeasuredJudge
             measured.StandardUncertainty,
             unit,
             limit,
-            shown + at,
+            $"{shown}{at}",
             Headline(found, guard, unit, judged, at),
             $"{shown}{at}; {Allowed.By(figure)}.",
             MeasuredWorking.Of(judged, unit, limit, measured, found, values),
@@ -167,13 +169,13 @@ internal static class MeasuredJudge
             _ => found.Margin < 2 * guard ? VerdictWord.Close : VerdictWord.Inside,
         };
 
-    private static string Headline(Judged found, double guard, Unit unit, ReadingToJudge judged, string at) =>
+    private static Sentence Headline(Judged found, double guard, Unit unit, ReadingToJudge judged, Sentence at) =>
         Word(found, guard) switch
         {
             VerdictWord.Outside => $"Outside by {Numerals.With(-found.Margin, unit, Digits(judged))}{at}",
             VerdictWord.Unproven => $"Unproven: {judged.Instrument!.Name} cannot tell",
             VerdictWord.Close => $"Close: {Numerals.With(found.Margin, unit, Digits(judged))} from the limit{at}",
-            _ => "Inside",
+            _ => $"Inside",
         };
 
     private static int Digits(ReadingToJudge judged) => Math.Max(judged.Instrument?.Decimals ?? 2, 1);

@@ -32,9 +32,9 @@ public sealed record Opinion(
     double? StandardUncertainty,
     Unit? Unit,
     Limit? Limit,
-    string Shown,
-    string Headline,
-    string Grounds,
-    IReadOnlyList<string> Working,
+    Sentence Shown,
+    Sentence Headline,
+    Sentence Grounds,
+    IReadOnlyList<Sentence> Working,
     IReadOnlyList<double> Series
 );

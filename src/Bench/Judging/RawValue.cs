@@ -10,7 +10,7 @@ public static class RawValue
     /// <param name="raw">Decimal text with a unit; a pure number may stand alone. A decimal comma is read as a point.</param>
     /// <param name="unit">The unit wanted.</param>
     /// <param name="why">What is wrong and what is allowed, or null.</param>
-    public static double? In(string raw, Unit unit, out string? why)
+    public static double? In(string raw, Unit unit, out Sentence? why)
     {
         var text = WithPoint(raw);
         if (
@@ -30,9 +30,7 @@ public static class RawValue
         if (written.Unit.Dimension != unit.Dimension)
         {
             why =
-                $"\"{raw}\" is in {written.Unit}, which cannot be read here. Allowed: "
-                + string.Join(", ", UnitTable.Measuring(unit.Dimension).Select(u => u.Symbol))
-                + ".";
+                $"\"{raw}\" is in {written.Unit}, which cannot be read here. Allowed: {string.Join(", ", UnitTable.Measuring(unit.Dimension).Select(u => u.Symbol))}.";
             return null;
         }
         why = null;

@@ -3,7 +3,7 @@ namespace Witnessmark.Bench.Judging;
 /// <summary>Things that are seen to be right or not.</summary>
 internal static class SeenJudge
 {
-    public static (Opinion?, string?) Of(ReadingToJudge judged)
+    public static (Opinion?, Sentence?) Of(ReadingToJudge judged)
     {
         var things = judged.Point.Reading.Places;
         if (judged.Raw.Count != things.Count)
@@ -15,13 +15,16 @@ internal static class SeenJudge
             return (null, $"\"{other}\" is no answer. Allowed: \"yes\" or \"no\".");
         var wrong = things.Where((_, i) => judged.Raw[i] == "no").ToArray();
         return wrong.Length == 0
-            ? (Judge.Plain(VerdictWord.Inside, "seen, right", "Seen and right", string.Join("; ", things) + "."), null)
+            ? (
+                Judge.Plain(VerdictWord.Inside, $"seen, right", $"Seen and right", $"{Sentence.List(things, "; ")}."),
+                null
+            )
             : (
                 Judge.Plain(
                     VerdictWord.Outside,
-                    $"not right: {string.Join("; ", wrong)}",
-                    wrong.Length == 1 ? "Not right" : $"{wrong.Length} things not right",
-                    string.Join("; ", wrong) + "."
+                    $"not right: {Sentence.List(wrong, "; ")}",
+                    wrong.Length == 1 ? (Sentence)$"Not right" : (Sentence)$"{wrong.Length} things not right",
+                    $"{Sentence.List(wrong, "; ")}."
                 ),
                 null
             );

@@ -8,7 +8,7 @@ namespace Witnessmark.Bench.Judging;
 /// <summary>Left against right.</summary>
 internal static class SidesJudge
 {
-    public static (Opinion?, string?) Of(ReadingToJudge judged)
+    public static (Opinion?, Sentence?) Of(ReadingToJudge judged)
     {
         if (Sides.Read(judged.Raw, judged.Places, out var why) is not { } sides)
             return (null, why);
@@ -16,9 +16,9 @@ internal static class SidesJudge
             return (
                 Judge.Plain(
                     VerdictWord.Unproven,
-                    "",
-                    "No figure to judge by",
-                    "The figure sheet has no limit for this difference."
+                    Sentence.Empty,
+                    $"No figure to judge by",
+                    $"The figure sheet has no limit for this difference."
                 ),
                 null
             );
@@ -27,9 +27,9 @@ internal static class SidesJudge
             return (
                 Judge.Plain(
                     VerdictWord.Unproven,
-                    "",
-                    "Unproven: read with what?",
-                    "Without its instrument a difference proves nothing: choose it."
+                    Sentence.Empty,
+                    $"Unproven: read with what?",
+                    $"Without its instrument a difference proves nothing: choose it."
                 ),
                 null
             );
@@ -49,7 +49,6 @@ internal static class SidesJudge
             Call.Outside => VerdictWord.Outside,
             _ => VerdictWord.Unproven,
         };
-        var further = difference > 0 ? "left" : "right";
         return new(
             verdict,
             difference,
@@ -60,18 +59,21 @@ internal static class SidesJudge
             shown,
             compared.Call switch
             {
-                Call.Inside => "Inside",
+                Call.Inside => $"Inside",
                 Call.Outside => $"Outside by {Numerals.With(Math.Abs(difference) - tolerance.Millimetres, unit)}",
-                _ => sides.Least < Reading.RepeatsThatTell
-                    ? "Unproven: three readings a side settle it"
-                    : "Unproven: the readings scatter too much",
+                _ when sides.Least < Reading.RepeatsThatTell => $"Unproven: three readings a side settle it",
+                _ => $"Unproven: the readings scatter too much",
             },
-            $"{shown}, the {further} side reads more; {Allowed.By(judged.Figure!)}.",
+            difference > 0
+                ? (Sentence)$"{shown}, the left side reads more; {Allowed.By(judged.Figure!)}."
+                : (Sentence)$"{shown}, the right side reads more; {Allowed.By(judged.Figure!)}.",
             [
                 $"difference = mean left − mean right = {Numerals.Plain(difference, 3)} mm, u = {Numerals.Plain(u.Millimetres, 3)} mm a reading",
                 sides.Left.Length + sides.Right.Length == 2
-                    ? $"U = 1.96·√2·u = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (one reading a side)"
-                    : $"U = t·√(s²(1/{sides.Left.Length} + 1/{sides.Right.Length}) + 2u²) = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (95 %)",
+                    ? (Sentence)
+                        $"U = 1.96·√2·u = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (one reading a side)"
+                    : (Sentence)
+                        $"U = t·√(s²(1/{sides.Left.Length} + 1/{sides.Right.Length}) + 2u²) = {Numerals.Plain(compared.Uncertainty.Millimetres, 3)} mm (95 %)",
                 $"outside when |difference| − U > {Numerals.Plain(tolerance.Millimetres)} mm, inside when |difference| + U ≤ {Numerals.Plain(tolerance.Millimetres)} mm",
             ],
             []
@@ -85,7 +87,7 @@ internal sealed record Sides(Length[] Left, Length[] Right)
     /// <summary>Readings on the side that has fewer.</summary>
     public int Least => Math.Min(Left.Length, Right.Length);
 
-    public static Sides? Read(IReadOnlyList<string> raw, IReadOnlyList<string> places, out string? why)
+    public static Sides? Read(IReadOnlyList<string> raw, IReadOnlyList<string> places, out Sentence? why)
     {
         List<Length> left = [],
             right = [];
@@ -103,7 +105,7 @@ internal sealed record Sides(Length[] Left, Length[] Right)
         }
         why =
             left.Count == 0 || right.Count == 0
-                ? "Both sides are needed: at least one reading left and one right."
+                ? (Sentence)$"Both sides are needed: at least one reading left and one right."
                 : null;
         return why is null ? new([.. left], [.. right]) : null;
     }

@@ -36,17 +36,17 @@ public static class TenTimes
         value >= (form.PlausibleMin ?? double.NegativeInfinity)
         && value <= (form.PlausibleMax ?? double.PositiveInfinity);
 
-    private static string Usual(ReadingForm form, Unit unit) =>
+    private static Sentence Usual(ReadingForm form, Unit unit) =>
         (form.PlausibleMin, form.PlausibleMax) switch
         {
             ({ } min, { } max) => $"{Numerals.Plain(min, 4)} to {Numerals.With(max, unit, 4)}",
             ({ } min, null) => $"{Numerals.With(min, unit, 4)} or more",
             (_, { } max) => $"{Numerals.With(max, unit, 4)} or less",
-            _ => "anything",
+            _ => $"anything",
         };
 }
 
 /// <summary>A question about a value.</summary>
 /// <param name="Question">In one sentence or two.</param>
 /// <param name="Instead">The value ten times off that would make sense, or null.</param>
-public sealed record Doubt(string Question, double? Instead);
+public sealed record Doubt(Sentence Question, double? Instead);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Wording;
 using Witnessmark.Handbook.Quantities;
 using Witnessmark.Handbook.Tyres;
@@ -8,10 +7,10 @@ namespace Witnessmark.Bench.Judging;
 /// <summary>How old the tyres are by their date codes.</summary>
 internal static class TyreDateJudge
 {
-    public static (Opinion?, string?) Of(ReadingToJudge judged)
+    public static (Opinion?, Sentence?) Of(ReadingToJudge judged)
     {
         if (judged.On is not { } on)
-            return (null, "The device's clock is unreadable: the age cannot be told.");
+            return (null, $"The device's clock is unreadable: the age cannot be told.");
         if (judged.Raw.FirstOrDefault(c => !TyreDate.IsCode(c)) is { } wrong)
             return (
                 null,
@@ -20,18 +19,18 @@ internal static class TyreDateJudge
         var ages = judged.Raw.Select(code => TyreDate.Read(code, on)).ToArray();
         if (ages.FirstOrDefault(a => !a.Holds).Refusal is { } refusal)
             return (
-                Judge.Plain(VerdictWord.Unproven, string.Join(", ", judged.Raw), "Age unknown", refusal.Because),
+                Judge.Plain(VerdictWord.Unproven, Sentence.List(judged.Raw), $"Age unknown", refusal.Because),
                 null
             );
         var weeks = judged.Raw.Select((code, i) => Made(judged, i, ages[i].Certain));
         var oldest = ages.Max(a => a.Certain.Age.Seconds) / UnitTable.Named("day").Factor;
-        var made = string.Join("; ", weeks);
+        var made = Sentence.List(weeks, "; ");
         var tooOld =
             judged.Figure?.Max is { } most && oldest > judged.Figure.Unit.ToBase(most) / UnitTable.Named("day").Factor;
-        var grounds = $"Made {made}; the oldest is {Years(oldest)} old.";
-        if (judged.Figure is { } figure)
-            grounds = $"{grounds[..^1]}; {Allowed.By(figure)}.";
-        if (ages.Select(a => a.Certain.Note).OfType<string>().FirstOrDefault() is { } note)
+        Sentence grounds = judged.Figure is { } figure
+            ? (Sentence)$"Made {made}; the oldest is {Years(oldest)} old; {Allowed.By(figure)}."
+            : (Sentence)$"Made {made}; the oldest is {Years(oldest)} old.";
+        if (ages.Select(a => a.Certain.Note).OfType<Sentence>().FirstOrDefault() is { } note)
             return (
                 Judge.Plain(tooOld ? VerdictWord.Outside : VerdictWord.Unproven, made, NotACode, $"{grounds} {note}"),
                 null
@@ -40,20 +39,22 @@ internal static class TyreDateJudge
             Judge.Plain(
                 tooOld ? VerdictWord.Outside : VerdictWord.Inside,
                 made,
-                tooOld ? "Older than allowed" : $"{Years(oldest)} old",
+                tooOld ? (Sentence)$"Older than allowed" : (Sentence)$"{Years(oldest)} old",
                 grounds
             ),
             null
         );
     }
 
-    private const string NotACode = "No tyre carries this code: read it again";
+    private static Sentence NotACode => $"No tyre carries this code: read it again";
 
-    private static string Made(ReadingToJudge judged, int i, TyreAge age)
+    private static Sentence Made(ReadingToJudge judged, int i, TyreAge age)
     {
-        var place = i < judged.Places.Count ? judged.Places[i] + " " : "";
-        return $"{place}in the week from {age.WeekStarts.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}";
+        var week = Sentence.Day(DayForm.Words, age.WeekStarts);
+        return i < judged.Places.Count
+            ? (Sentence)$"{judged.Places[i]} in the week from {week}"
+            : (Sentence)$"in the week from {week}";
     }
 
-    private static string Years(double days) => $"{Numerals.Plain(days / 365.25, 1)} years";
+    private static Sentence Years(double days) => $"{Numerals.Plain(days / 365.25, 1)} years";
 }

@@ -39,7 +39,7 @@ public static class BottleChoice
         if (!(needed > 0 && needed <= MostLitres))
             throw new ArgumentOutOfRangeException(nameof(needed), needed, $"Above zero, at most {MostLitres} L.");
         if (sizes.Any(s => !(s.Litres >= 0.001 && s.Litres <= LargestBottle) || s.There < 0))
-            throw new ArgumentOutOfRangeException(nameof(sizes), "A bottle holds 1 mL to 1000 L; none is the least.");
+            throw new ArgumentOutOfRangeException(nameof(sizes), $"A bottle holds 1 mL to 1000 L; none is the least.");
         var need = (int)Math.Ceiling(needed * 1000 - 1e-6);
         var bundles = Bundles(need, sizes);
         var fewest = new int[need + bundles.Select(b => b.Size).DefaultIfEmpty(0).Max() + 1];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Stock;
@@ -21,13 +20,13 @@ internal static class FromShelf
         List<Shortage> shortages
     )
     {
-        List<string> notes = [.. need.Notes];
+        List<Sentence> notes = [.. need.Notes];
         if (stock is not null)
         {
             var items = shop.Stock.Values.Where(i => i.ServesFor(need.What, sheet.Id)).ToArray();
             var found = items.Select(i => Of(need, i, stock, job)).ToArray();
             if (found.Length == 0)
-                notes.Add("Not kept on the shelf.");
+                notes.Add($"Not kept on the shelf.");
             else
             {
                 // what there is enough of goes first; then as the shop wrote its shelf down
@@ -37,7 +36,7 @@ internal static class FromShelf
                     shortages.Add(shortage);
             }
         }
-        return new(KitKind.Consumable, need.What, need.Quantity, need.Points, string.Join(" ", notes));
+        return new(KitKind.Consumable, Sentence.Of(need.What), need.Quantity, need.Points, Sentence.List(notes, " "));
     }
 
     private static Found Of(Need need, StockItem item, Shelf stock, string? job)
@@ -48,7 +47,7 @@ internal static class FromShelf
             .ToDictionary(g => g.Key ?? "", g => g.Sum(l => l.FreeFor(job)));
         var there = sizes.Values.Sum();
         if (there == 0) // not enough, however little is needed
-            return Lacks(need, item, sizes.Count == 0 ? Reorder.Nobody : item.InWords(there));
+            return Lacks(need, item, sizes.Count == 0 ? null : item.InWords(there));
         if (need is { Pieces: > 0, Amount: null } && item.Counted is null)
             return there >= need.Pieces
                 ? new($"Take {need.Pieces} of {item.Name}, {Where(item)}{item.InWords(there)} there.", null)
@@ -78,9 +77,12 @@ internal static class FromShelf
             .ToArray();
         if (BottleChoice.For(amount.Base, sizes) is not { } bottles)
             return Lacks(need, item, Litres(sizes.Sum(s => s.Litres * s.There)));
-        var taken = item.Sizes.Zip(bottles.Taken).Where(x => x.Second > 0).Select(x => $"{x.Second} × {x.First}");
+        var taken = item
+            .Sizes.Zip(bottles.Taken)
+            .Where(x => x.Second > 0)
+            .Select(x => (Sentence)$"{x.Second} × {x.First}");
         return new(
-            $"Take {string.Join(" and ", taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",
+            $"Take {And(taken)} of {item.Name}, {Where(item)}{Litres(bottles.Litres - amount.Base)} is left over.",
             null
         );
     }
@@ -88,31 +90,30 @@ internal static class FromShelf
     private static Found Cannot(StockItem item, decimal there) =>
         new($"{item.Name}, {Where(item)}{item.InWords(there)} there: look whether it is enough.", null);
 
-    private static Found Lacks(Need need, StockItem item, string there)
+    private static Found Lacks(Need need, StockItem item, Sentence? there)
     {
-        var only = there == Reorder.Nobody ? there : $"only {there} there";
-        var order = item.LeadDays switch
-        {
-            { } days => $"Order it: {days.ToString(CultureInfo.InvariantCulture)} day{(days == 1 ? "" : "s")}.",
-            _ => "Order it; how long that takes nobody said.",
-        };
+        Sentence only = there is null ? (Sentence)$"none on record" : (Sentence)$"only {there} there";
+        Sentence order = item.LeadDays is { } days
+            ? Sentence.Count(days, $"Order it: {days} day.", $"Order it: {days} days.")
+            : (Sentence)$"Order it; how long that takes nobody said.";
         return new(
             $"{item.Name}, {Where(item)}{only}.",
             new(
-                item.Name,
+                Sentence.Of(item.Name),
                 need.Quantity,
-                there,
+                there ?? $"none on record",
                 need.Points,
                 item.LeadDays,
-                $"{char.ToUpperInvariant(only[0])}{only[1..]}. {order}"
+                $"{only.Begun()}. {order}"
             )
         );
     }
 
-    private static string Litres(double litres) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(litres * 100 + 1e-6) / 100:0.##} L");
+    private static Sentence And(IEnumerable<Sentence> taken) => taken.Aggregate((all, next) => $"{all} and {next}");
+
+    private static Sentence Litres(double litres) => $"{Math.Floor(litres * 100 + 1e-6) / 100:0.##} L";
 
     private static string Where(StockItem item) => item.Place is { } place ? $"{place}, " : "";
 
-    private sealed record Found(string Take, Shortage? Short);
+    private sealed record Found(Sentence Take, Shortage? Short);
 }

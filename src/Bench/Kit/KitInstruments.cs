@@ -27,9 +27,9 @@ internal static class KitInstruments
             .Select(same => new KitLine(
                 KitKind.Instrument,
                 same.Key,
-                "1",
+                $"1",
                 [.. same.Select(c => c.Point)],
-                string.Join(" ", same.Select(c => c.Note).Where(n => n.Length > 0).Distinct())
+                Sentence.Line(same.Select(c => c.Note).Distinct())
             ));
 
     private static Figure? FigureOf(Point point, FigureSheet sheet) =>
@@ -42,30 +42,36 @@ internal static class KitInstruments
         if (could.Length == 0 && asked.Point.Reading.Instrument is null)
             return null; // nothing is read with an instrument here
         if (usual is not null && asked.WhyNot(usual) is null)
-            return new(usual.Name, asked.Point.Id, asked.Note(usual));
+            return new(Named(usual), asked.Point.Id, asked.Note(usual));
         var others = could
             .Where(i => i != usual && asked.WhyNot(i) is null)
             .OrderByDescending(i => asked.Uncertainty(i))
             .ThenBy(i => i.Id, StringComparer.Ordinal)
             .ToArray();
-        var why = usual is null ? "" : $" {asked.WhyNot(usual)}";
+        Sentence why = usual is null ? Sentence.Empty : (Sentence)$" {asked.WhyNot(usual)}";
         if (others.Length > 0)
-            return new(others[0].Name, asked.Point.Id, Instead(asked, others, why));
-        var none =
+            return new(Named(others[0]), asked.Point.Id, Instead(asked, others, why));
+        Sentence none =
             $"{asked.Point.Title}:{why} Nothing else in the shop can decide it: borrow a finer one, or one in calibration.";
-        shortages.Add(new(usual?.Name ?? "Instrument", "1", "none that will do", [asked.Point.Id], null, none));
-        return new(usual?.Name ?? "Instrument", asked.Point.Id, none);
+        shortages.Add(new(Named(usual), $"1", $"none that will do", [asked.Point.Id], null, none));
+        return new(Named(usual), asked.Point.Id, none);
     }
 
-    private static string Instead(Asked asked, IReadOnlyList<ShopInstrument> others, string why)
+    private static Sentence Named(ShopInstrument? instrument) =>
+        instrument is null ? (Sentence)$"Instrument" : Sentence.Of(instrument.Name);
+
+    private static Sentence Instead(Asked asked, IReadOnlyList<ShopInstrument> others, Sentence why)
     {
-        var more = string.Join(" or ", others.Skip(1).Take(MostOthers).Select(i => i.Name));
-        var note = asked.Note(others[0]);
-        return $"{asked.Point.Title}:{why} Take {others[0].Name}{(more.Length > 0 ? $", or {more}" : "")}."
-            + (note.Length > 0 ? $" {note}" : "");
+        Sentence take = others switch
+        {
+            [var one] => $"{asked.Point.Title}:{why} Take {one.Name}.",
+            [var one, var other] => $"{asked.Point.Title}:{why} Take {one.Name}, or {other.Name}.",
+            _ => $"{asked.Point.Title}:{why} Take {others[0].Name}, or {others[1].Name} or {others[MostOthers].Name}.",
+        };
+        return Sentence.Line(take, asked.Note(others[0]));
     }
 
-    private sealed record Chosen(string Item, string Point, string Note);
+    private sealed record Chosen(Sentence Item, string Point, Sentence Note);
 
     /// <summary>A point that is to be read on a day.</summary>
     private sealed record Asked(Point Point, Figure? Figure, DateOnly Day)
@@ -86,25 +92,26 @@ internal static class KitInstruments
             Decides.Uncertainty(Point.Reading, Figure?.Unit ?? instrument.Unit, instrument);
 
         /// <summary>Why it will not do, in a sentence; null when it will.</summary>
-        public string? WhyNot(ShopInstrument instrument) =>
+        public Sentence? WhyNot(ShopInstrument instrument) =>
             Point.Safety && !Calibration.Proves(instrument, Day) ? Calibration.Doubt(instrument, Day)
             : Figure is not { Limit: { } limit } figure || figure.Unit.Dimension != instrument.Unit.Dimension ? null
             : !Reaches(instrument, limit.Min, limit.Max, figure)
-                ? $"{instrument.Name} does not reach: its range ends before the figure does."
+                ? (Sentence)$"{instrument.Name} does not reach: its range ends before the figure does."
             : Decides.At(Point, figure, instrument) == Decision.Never
-                ? $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
+                ? (Sentence)
+                    $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
             : null;
 
-        public string Note(ShopInstrument instrument) =>
-            string.Join(" ", new[] { Repeats(instrument), Undated(instrument) }.OfType<string>());
+        public Sentence Note(ShopInstrument instrument) => Sentence.Line(Repeats(instrument), Undated(instrument));
 
-        private string? Undated(ShopInstrument instrument) => Point.Safety ? Calibration.Doubt(instrument, Day) : null;
+        private Sentence? Undated(ShopInstrument instrument) =>
+            Point.Safety ? Calibration.Doubt(instrument, Day) : null;
 
-        private string? Repeats(ShopInstrument instrument) =>
+        private Sentence? Repeats(ShopInstrument instrument) =>
             Figure is { } figure
             && figure.Unit.Dimension == instrument.Unit.Dimension
             && Decides.At(Point, figure, instrument) == Decision.WithRepeats
-                ? $"{Point.Title}: three readings a side, one does not decide it."
+                ? (Sentence)$"{Point.Title}: three readings a side, one does not decide it."
                 : null;
 
         /// <summary>Whether the scale goes as far as the ends of the limit; what is a difference of readings lies anywhere on it.</summary>

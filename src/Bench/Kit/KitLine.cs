@@ -19,7 +19,7 @@ public enum KitKind
 /// <param name="Quantity">How much: <c>2</c>, <c>3.41 L</c>, or <c>unknown</c>; never zero.</param>
 /// <param name="For">Ids of the points that need it, in their order.</param>
 /// <param name="Note">What else is to be known: which bottles, the setting, why not the usual one; empty when nothing.</param>
-public sealed record KitLine(KitKind Kind, string Item, string Quantity, IReadOnlyList<string> For, string Note)
+public sealed record KitLine(KitKind Kind, Sentence Item, Sentence Quantity, IReadOnlyList<string> For, Sentence Note)
 {
     /// <summary>What stands where nobody knows how much.</summary>
     public const string Unknown = "unknown";
@@ -33,10 +33,10 @@ public sealed record KitLine(KitKind Kind, string Item, string Quantity, IReadOn
 /// <param name="LeadDays">Days from order to shelf, or null when nobody said.</param>
 /// <param name="Why">In a sentence, with what to do.</param>
 public sealed record Shortage(
-    string Item,
-    string Needed,
-    string There,
+    Sentence Item,
+    Sentence Needed,
+    Sentence There,
     IReadOnlyList<string> For,
     int? LeadDays,
-    string Why
+    Sentence Why
 );

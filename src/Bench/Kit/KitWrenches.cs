@@ -26,16 +26,16 @@ internal static class KitWrenches
             var adapter = shop.Adapters.Values.FirstOrDefault(a => a.Points.Contains(point.Id));
             tools.Add(For(point, adapter, sheet, shop, day, shortages));
             if (adapter is not null)
-                tools.Add(new(adapter.Name, point.Id, ""));
+                tools.Add(new(Sentence.Of(adapter.Name), point.Id, Sentence.Empty));
         }
         return tools
             .GroupBy(t => t.Item)
             .Select(same => new KitLine(
                 KitKind.Tool,
                 same.Key,
-                "1",
+                $"1",
                 [.. same.Select(t => t.Point)],
-                string.Join(" ", same.Select(t => t.Note).Where(n => n.Length > 0).Distinct())
+                Sentence.Line(same.Select(t => t.Note).Distinct())
             ));
     }
 
@@ -50,7 +50,7 @@ internal static class KitWrenches
     {
         var figure = point.JudgedBy is { } key ? sheet.Figures.GetValueOrDefault(key) : null;
         if (figure is not { Value: { } value, Unit.Dimension: Dimension.Torque })
-            return new("Torque wrench", point.Id, $"{point.Title}: the figure sheet has no torque; look it up first.");
+            return new($"Torque wrench", point.Id, $"{point.Title}: the figure sheet has no torque; look it up first.");
         var torque = new Torque(figure.Unit.ToBase(value));
         var wrenches = shop.Instruments.Values.Where(i => i.Kind == "torque").ToArray();
         var fit = wrenches
@@ -63,10 +63,10 @@ internal static class KitWrenches
             .ThenBy(x => x.Wrench.Unit.ToBase(x.Wrench.Max ?? 0))
             .FirstOrDefault();
         if (fit is { Wrench: { } wrench, Set: { } setting })
-            return new(wrench.Name, point.Id, Note(point, adapter, torque, setting, wrench, day));
+            return new(Sentence.Of(wrench.Name), point.Id, Note(point, adapter, torque, setting, wrench, day));
         var why = WhyNone(point, adapter, torque, wrenches, day);
-        shortages.Add(new("Torque wrench", Said(torque, 1), "none that will do", [point.Id], null, why));
-        return new("Torque wrench", point.Id, why);
+        shortages.Add(new($"Torque wrench", Said(torque, 1), $"none that will do", [point.Id], null, why));
+        return new($"Torque wrench", point.Id, why);
     }
 
     /// <summary>What the scale shows; null when the wrench's lever is not on record or the adapter reaches back to the hand.</summary>
@@ -95,7 +95,7 @@ internal static class KitWrenches
             )
             .Holds;
 
-    private static string Note(
+    private static Sentence Note(
         Point point,
         WrenchAdapter? adapter,
         Torque torque,
@@ -105,14 +105,14 @@ internal static class KitWrenches
     )
     {
         var set = Numerals.With(wrench.Unit.FromBase(setting.NewtonMetres), wrench.Unit, wrench.Decimals);
-        var with = adapter is null
-            ? ""
-            : $" with {adapter.Name}, so that the nut gets {Said(torque, 1)}, which is what is written down";
-        var doubt = Calibration.Doubt(wrench, day) is { } said ? $" {said}" : "";
+        Sentence with = adapter is null
+            ? Sentence.Empty
+            : (Sentence)$" with {adapter.Name}, so that the nut gets {Said(torque, 1)}, which is what is written down";
+        Sentence doubt = Calibration.Doubt(wrench, day) is { } said ? (Sentence)$" {said}" : Sentence.Empty;
         return $"{point.Title}: set {set}{with}.{doubt}";
     }
 
-    private static string WhyNone(
+    private static Sentence WhyNone(
         Point point,
         WrenchAdapter? adapter,
         Torque torque,
@@ -122,22 +122,19 @@ internal static class KitWrenches
     {
         var overdue = wrenches.Where(w => point.Safety && !Calibration.Proves(w, day)).ToArray();
         var levers = adapter is not null && wrenches.All(w => w.Lever is null);
-        return $"{point.Title}: no wrench of the shop covers {Said(torque, 1)}"
-            + (adapter is null ? "" : $" with {adapter.Name}")
-            + (
-                overdue.Length == 0
-                    ? "."
-                    : $" in calibration. {string.Join(" ", overdue.Select(w => Calibration.Doubt(w, day)))}"
-            )
-            + (
-                levers
-                    ? " The setting with it is not known: no wrench has its \"lever\" on record."
-                    : " Borrow or hire one that does."
-            );
+        Sentence with = adapter is null ? Sentence.Empty : (Sentence)$" with {adapter.Name}";
+        Sentence none =
+            overdue.Length == 0
+                ? (Sentence)$"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with}."
+                : (Sentence)$"{point.Title}: no wrench of the shop covers {Said(torque, 1)}{with} in calibration.";
+        Sentence way = levers
+            ? (Sentence)$"The setting with it is not known: no wrench has its \"lever\" on record."
+            : (Sentence)$"Borrow or hire one that does.";
+        return Sentence.Line(overdue.Select(w => Calibration.Doubt(w, day)).Prepend(none).Append(way));
     }
 
-    private static string Said(Torque torque, int decimals) =>
+    private static Sentence Said(Torque torque, int decimals) =>
         Numerals.With(torque.NewtonMetres, NewtonMetre, decimals);
 
-    private sealed record Tool(string Item, string Point, string Note);
+    private sealed record Tool(Sentence Item, string Point, Sentence Note);
 }

@@ -18,25 +18,23 @@ internal sealed record Need(
     int Pieces,
     Written? Amount,
     bool Known,
-    IReadOnlyList<string> Notes
+    IReadOnlyList<Sentence> Notes
 )
 {
     private const double Hundredths = 100;
 
     /// <summary>How much in words; what is not known is said, never zero.</summary>
-    public string Quantity
+    public Sentence Quantity
     {
         get
         {
-            var parts = new[]
-            {
-                Pieces > 0 ? Pieces.ToString(CultureInfo.InvariantCulture) : null,
-                Amount is { } a ? Up(a) : null,
-            };
-            var said = string.Join(" and ", parts.OfType<string>());
-            return said.Length == 0 ? KitLine.Unknown
-                : Known ? said
-                : $"{said}, and more that is {KitLine.Unknown}";
+            if (Pieces == 0 && Amount is null)
+                return Sentence.Of(KitLine.Unknown);
+            Sentence said =
+                Amount is not { } amount ? (Sentence)$"{Pieces}"
+                : Pieces == 0 ? Up(amount)
+                : (Sentence)$"{Pieces} and {Up(amount)}";
+            return Known ? said : (Sentence)$"{said}, and more that is unknown";
         }
     }
 
@@ -50,11 +48,8 @@ internal sealed record Need(
             );
 
     /// <summary>Rounded up to hundredths: too little is worse than a little too much.</summary>
-    private static string Up(Written amount) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{Math.Ceiling(amount.Value * Hundredths - 1e-6) / Hundredths:0.##} {amount.Unit}"
-        );
+    private static Sentence Up(Written amount) =>
+        $"{Math.Ceiling(amount.Value * Hundredths - 1e-6) / Hundredths:0.##} {amount.Unit}";
 
     private static Need Of(
         string what,
@@ -91,7 +86,7 @@ internal sealed record Need(
             }
         : Unknown($"{more} beside {sum} cannot be added.");
 
-    private Need Unknown(string? note) =>
+    private Need Unknown(Sentence? note) =>
         this with
         {
             Known = false,

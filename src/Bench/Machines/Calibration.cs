@@ -38,7 +38,7 @@ public static class Calibration
         };
 
     /// <summary>What is to be said of it in a sentence; null when there is nothing.</summary>
-    public static string? Doubt(ShopInstrument instrument, DateOnly day) =>
+    public static Sentence? Doubt(ShopInstrument instrument, DateOnly day) =>
         On(instrument, day) switch
         {
             CalibrationState.Overdue =>

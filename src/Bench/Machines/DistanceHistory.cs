@@ -46,7 +46,7 @@ public static class DistanceHistory
 /// <param name="DaysSince">Days since the one before; null for the first.</param>
 /// <param name="Mark">What is odd about it.</param>
 /// <param name="Why">In a sentence; null when nothing is odd.</param>
-public sealed record DistanceSeen(DistanceOnDay Distance, int? DaysSince, DistanceMark Mark, string? Why);
+public sealed record DistanceSeen(DistanceOnDay Distance, int? DaysSince, DistanceMark Mark, Sentence? Why);
 
 /// <summary>What is odd about a distance.</summary>
 public enum DistanceMark

@@ -106,6 +106,9 @@ public sealed record Workshop(
     /// <summary>What its sheets are printed on, <c>A4</c> or <c>Letter</c>; A4 when the shop says nothing.</summary>
     public string Paper { get; init; } = WorkshopFile.Papers[0];
 
+    /// <summary>Code of the language that its papers are in.</summary>
+    public string Language { get; init; } = WorkshopFile.Languages[0];
+
     /// <summary>The label that it sticks on machines and keys; the first of the usual ones when the shop says nothing.</summary>
     public string Label { get; init; } = WorkshopFile.Labels[0];
 

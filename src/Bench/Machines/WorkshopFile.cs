@@ -19,6 +19,9 @@ internal static class WorkshopFile
     /// <summary>Labels that shops can buy, the usual one first.</summary>
     internal static readonly string[] Labels = ["A8", "62x29", "70x36", "4x2in"];
 
+    /// <summary>Languages of papers, the usual one first.</summary>
+    internal static readonly string[] Languages = [.. Tongue.All.Select(l => l.Code)];
+
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
@@ -47,6 +50,7 @@ internal static class WorkshopFile
             Jurisdiction = Whose(head),
             Paper = OneOf(head, "paper", Papers),
             Label = OneOf(head, "label", Labels),
+            Language = OneOf(head, "language", Languages),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
             Estimates = EstimatesTable.Read(file.Root.TableOrNothing("estimates")),
         };

@@ -24,7 +24,7 @@ public sealed record JpegFile(int Width, int Height, byte[] Plain, bool WasPlain
     public static Answer<JpegFile> Read(byte[] file)
     {
         if (file is not [0xFF, Marker.Start, ..])
-            return Answer<JpegFile>.Refuse("not-a-jpeg", "This is not a JPEG picture: it does not begin like one.");
+            return Answer<JpegFile>.Refuse("not-a-jpeg", $"This is not a JPEG picture: it does not begin like one.");
         var walk = new JpegWalk(file);
         return walk.ToTheEnd() is { } refusal
             ? Answer<JpegFile>.Refuse(refusal.Key, refusal.Because)
@@ -46,7 +46,7 @@ public sealed record JpegFile(int Width, int Height, byte[] Plain, bool WasPlain
     /// <summary>One walk through one file.</summary>
     private sealed class JpegWalk(byte[] file)
     {
-        private static readonly Refusal Torn = new("torn", "The picture is cut off or broken in the middle.");
+        private static readonly Refusal Torn = new("torn", $"The picture is cut off or broken in the middle.");
         private readonly MemoryStream plain = new(file.Length);
         private int at = 2;
 

@@ -15,14 +15,21 @@ internal static class CampaignReasons
         foreach (var found in (asked.Campaigns ?? []).GroupBy(c => NameKey.Of(c.Number)))
         {
             var certain = found.Any(c => c.Certain);
-            var why = new Reason(Because.Campaign, Sentence(found.First(), certain, found.Any(c => c.DoNotRide)));
+            var why = new Reason(Because.Campaign, InWords(found.First(), certain, found.Any(c => c.DoNotRide)));
             yield return (Open, why);
             foreach (var point in certain ? Work : [])
                 yield return (point, why);
         }
     }
 
-    private static string Sentence(FoundCampaign campaign, bool certain, bool doNotRide) =>
-        $"Campaign {campaign.Number} ({campaign.Component}) {(certain ? "concerns this machine" : "may concern this machine: check with the maker")}"
-        + (doNotRide ? "; its notice says not to ride until it is done." : ".");
+    private static Sentence InWords(FoundCampaign campaign, bool certain, bool doNotRide) =>
+        (certain, doNotRide) switch
+        {
+            (true, true) =>
+                $"Campaign {campaign.Number} ({campaign.Component}) concerns this machine; its notice says not to ride until it is done.",
+            (true, false) => $"Campaign {campaign.Number} ({campaign.Component}) concerns this machine.",
+            (false, true) =>
+                $"Campaign {campaign.Number} ({campaign.Component}) may concern this machine: check with the maker; its notice says not to ride until it is done.",
+            _ => $"Campaign {campaign.Number} ({campaign.Component}) may concern this machine: check with the maker.",
+        };
 }

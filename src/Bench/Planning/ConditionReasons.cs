@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Judging;
 
 namespace Witnessmark.Bench.Planning;
@@ -9,18 +8,13 @@ internal static class ConditionReasons
     public static IEnumerable<(string Point, Reason Reason)> Of(PlanQuestion asked)
     {
         foreach (var point in asked.Today?.Points ?? [])
-            if (Verdict(point, "now") is { } reason)
+            if (Verdict(point, $"now") is { } reason)
                 yield return (point.Point, reason);
         foreach (var (day, point) in Last(asked))
         {
             if (asked.Today?.Points.Any(p => p.Point == point.Point && p.Shown is not null) == true)
                 continue; // what was read today speaks for itself
-            foreach (
-                var reason in Findings(
-                    point,
-                    $"at the last visit, {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
-                )
-            )
+            foreach (var reason in Findings(point, $"at the last visit, {Sentence.Day(DayForm.Figures, day)}"))
                 yield return (point.Point, reason);
         }
     }
@@ -37,7 +31,7 @@ internal static class ConditionReasons
     private static bool Says(VisitedPoint point) =>
         point is { Shown: not null } or { Left: not null } or { Dropped: not null } or { Notes.Count: > 0 };
 
-    private static IEnumerable<Reason> Findings(VisitedPoint point, string when)
+    private static IEnumerable<Reason> Findings(VisitedPoint point, Sentence when)
     {
         if (Verdict(point, when) is { } verdict)
             yield return verdict;
@@ -49,7 +43,7 @@ internal static class ConditionReasons
             yield return new(Because.Finding, $"Noted {when}: {Closed(note)}");
     }
 
-    private static Reason? Verdict(VisitedPoint point, string when) =>
+    private static Reason? Verdict(VisitedPoint point, Sentence when) =>
         point.Verdict switch
         {
             VerdictWord.Outside => new(Because.Outside, $"Outside {when}{Shown(point)}."),
@@ -58,7 +52,8 @@ internal static class ConditionReasons
             _ => null,
         };
 
-    private static string Shown(VisitedPoint point) => point.Measured is null ? "" : $": {point.Shown}";
+    private static Sentence Shown(VisitedPoint point) =>
+        point.Measured is null ? Sentence.Empty : (Sentence)$": {point.Shown}";
 
-    private static string Closed(string words) => words.EndsWith('.') ? words : words + ".";
+    private static Sentence Closed(string words) => words.EndsWith('.') ? Sentence.Of(words) : (Sentence)$"{words}.";
 }

@@ -7,7 +7,7 @@ namespace Witnessmark.Bench.Planning;
 internal static class DueReasons
 {
     private const double Kilometre = 1e6; // mm
-    private const string NoDistance = "Its distance is not known: read the odometer, and treat as due.";
+    private static Sentence NoDistance => $"Its distance is not known: read the odometer, and treat as due.";
 
     public static IEnumerable<(string Point, Reason Reason)> Of(PlanQuestion asked)
     {
@@ -16,13 +16,13 @@ internal static class DueReasons
             yield break;
         var known = DistanceToday.Of(asked).Kilometres is not null;
         foreach (var work in schedule.Where(w => !known && w.Rule.EveryDistance is not null))
-            yield return (work.Point, new(Because.Due, Sentence(Because.Due, work, NoDistance)));
+            yield return (work.Point, new(Because.Due, InWords(Because.Due, work, NoDistance)));
         var rules = schedule.Where(w => known || w.Rule.EveryDistance is null).ToArray();
         foreach (var due in Counted(rules, asked))
             if (Kind(due) is { } because)
                 yield return (
                     due.Point,
-                    new(because, Sentence(because, rules.First(w => w.Point == due.Point), due.Why))
+                    new(because, InWords(because, rules.First(w => w.Point == due.Point), due.Why))
                 );
     }
 
@@ -66,9 +66,14 @@ internal static class DueReasons
             _ => null,
         };
 
-    private static string Sentence(Because because, ScheduledWork work, string why) =>
-        $"{(because == Because.Soon ? "Due soon" : because.ToString())}, every {work.Every} by {Source(work.Origin)}: {char.ToLowerInvariant(why[0])}{why[1..]}";
+    private static Sentence InWords(Because because, ScheduledWork work, Sentence why) =>
+        because switch
+        {
+            Because.Soon => $"Due soon, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
+            Because.Overdue => $"Overdue, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
+            _ => $"Due, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
+        };
 
-    private static string Source(Origin origin) =>
-        origin.Place.Length > 0 ? $"{origin.Who} ({origin.Place})" : origin.Who;
+    private static Sentence Source(Origin origin) =>
+        origin.Place.Length > 0 ? (Sentence)$"{origin.Who} ({origin.Place})" : origin.Who;
 }

@@ -12,12 +12,15 @@ public static class JobPlan
         var lines = proposed.Where(l => !IsDropped(job, l)).ToDictionary(l => l.Point.Id);
         foreach (var point in job.Points)
             if (!lines.TryGetValue(point.Point.Id, out var line))
-                lines[point.Point.Id] = new(point.Point, [new(Because.Purpose, point.Why)]);
+                lines[point.Point.Id] = new(point.Point, [new(Because.Purpose, Sentence.Of(point.Why))]);
             else if (
                 line.Reasons.All(r => r.Because != Because.Purpose)
-                && !line.Why.Contains(point.Why, StringComparison.Ordinal)
+                && !line.Why.ToString().Contains(point.Why, StringComparison.Ordinal)
             )
-                lines[point.Point.Id] = line with { Reasons = [.. line.Reasons, new(Because.Purpose, point.Why)] };
+                lines[point.Point.Id] = line with
+                {
+                    Reasons = [.. line.Reasons, new(Because.Purpose, Sentence.Of(point.Why))],
+                };
         return [.. BaseOrder.Of(lines.Keys, job.Arrival?.Purpose ?? "", book).Select(id => lines[id])];
     }
 

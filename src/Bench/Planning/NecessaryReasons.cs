@@ -26,7 +26,7 @@ internal static class NecessaryReasons
                 // what a purpose takes anyway needs no second why
                 if (planned.Any(p => p.Point == point.Id && p.Reason.Because == Because.Purpose))
                     continue;
-                yield return (point.Id, new(Because.Necessary, Sentence(book.Points[id], outside)));
+                yield return (point.Id, new(Because.Necessary, InWords(book.Points[id], outside)));
                 if (known.Add(point.Id))
                     open.Enqueue(point.Id);
             }
@@ -36,8 +36,8 @@ internal static class NecessaryReasons
     private static bool IsWork(Point point, HashSet<string> outside) =>
         point.Reading.IsWork || (outside.Contains(point.Id) && point.CorrectedBy is not null);
 
-    private static string Sentence(Point worked, HashSet<string> outside) =>
+    private static Sentence InWords(Point worked, HashSet<string> outside) =>
         outside.Contains(worked.Id) && !worked.Reading.IsWork
-            ? $"{worked.Title} was read outside: correcting it asks for this again."
-            : $"{worked.Title} is in the plan, and asks for this again.";
+            ? (Sentence)$"{worked.Title} was read outside: correcting it asks for this again."
+            : (Sentence)$"{worked.Title} is in the plan, and asks for this again.";
 }

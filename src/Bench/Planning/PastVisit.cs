@@ -58,7 +58,7 @@ public sealed record VisitedPoint(string Point)
     public VerdictWord Verdict { get; init; }
 
     /// <summary>The last reading as people say it; null when nothing was read.</summary>
-    public string? Shown { get; init; }
+    public Sentence? Shown { get; init; }
 
     /// <summary>The last reading with its standard uncertainty, in <see cref="Unit"/>.</summary>
     public (double Value, double Uncertainty)? Measured { get; init; }

@@ -29,7 +29,7 @@ public static class Proposal
     private static IEnumerable<(string, Reason)> Always(Workbench bench, PlanQuestion asked) =>
         bench
             .Plan(asked.Purpose, asked.Sheet, asked.Machine)
-            .Select(p => (p.Point, new Reason(Because.Purpose, p.Why)));
+            .Select(p => (p.Point, new Reason(Because.Purpose, Sentence.Of(p.Why))));
 
     private static PlanLine[] Lines(BenchBook book, string purpose, List<(string Point, Reason Reason)> all)
     {

@@ -38,11 +38,11 @@ public enum Because
 }
 
 /// <summary>One why, in a sentence.</summary>
-public sealed record Reason(Because Because, string Sentence);
+public sealed record Reason(Because Because, Sentence Sentence);
 
 /// <summary>One line of a plan: a point and everything that asks for it, the strongest first.</summary>
 public sealed record PlanLine(Book.Point Point, IReadOnlyList<Reason> Reasons)
 {
     /// <summary>The whys as they are shown and recorded, one sentence after the other.</summary>
-    public string Why => string.Join(" ", Reasons.Select(r => r.Sentence));
+    public Sentence Why => Sentence.List(Reasons.Select(r => r.Sentence), " ");
 }

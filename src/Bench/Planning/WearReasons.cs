@@ -29,7 +29,7 @@ internal static class WearReasons
                 && Probability(series, limit, now, ahead, asked) is { } probability
                 && probability > asked.Settings.WearProbability
             )
-                yield return (point.Id, new(Because.Wear, Sentence(probability, ahead, series.Parts.Count)));
+                yield return (point.Id, new(Because.Wear, InWords(probability, ahead, series.Parts.Count)));
     }
 
     private static Length? Limit(Point point, FigureSheet sheet) =>
@@ -59,6 +59,6 @@ internal static class WearReasons
         return answer.Holds ? answer.Certain.ByNextService : null;
     }
 
-    private static string Sentence(double probability, double ahead, int readings) =>
+    private static Sentence InWords(double probability, double ahead, int readings) =>
         $"By its wear ({readings} readings) it reaches its limit within the next {Numerals.Plain(ahead, 0)} km with a probability of {Numerals.Plain(100 * probability, 0)} %.";
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Stock;
@@ -9,7 +8,7 @@ namespace Witnessmark.Bench.Stock;
 /// <param name="ReorderAt">Where it is ordered, in words.</param>
 /// <param name="LeadDays">Days from order to shelf, or null when nobody said.</param>
 /// <param name="Promised">Whether more is promised to jobs than is there.</param>
-public sealed record ToOrder(StockItem Item, string Free, string ReorderAt, int? LeadDays, bool Promised);
+public sealed record ToOrder(StockItem Item, Sentence Free, Sentence ReorderAt, int? LeadDays, bool Promised);
 
 /// <summary>What has to be ordered: no more is free than its reorder point, or jobs were promised more than is there.</summary>
 /// <remarks>
@@ -20,7 +19,7 @@ public sealed record ToOrder(StockItem Item, string Free, string ReorderAt, int?
 public static class Reorder
 {
     /// <summary>What is said of something that was never received and never counted: that is not the same as none.</summary>
-    public const string Nobody = "none on record";
+    public static Sentence Nobody => $"none on record";
 
     /// <summary>Longest lead time first; an unknown one before all, because nobody can plan with it.</summary>
     public static IReadOnlyList<ToOrder> List(IEnumerable<StockItem> items, Shelf shelf) =>
@@ -42,7 +41,7 @@ public static class Reorder
             ? new(
                 item,
                 lines.Length == 0 ? Nobody : InWords(Math.Max(0, free), unit),
-                item.ReorderAt is { } at ? InWords(at.Value, at.Unit) : "not said",
+                item.ReorderAt is { } at ? InWords(at.Value, at.Unit) : (Sentence)$"not said",
                 item.LeadDays,
                 promised
             )
@@ -56,7 +55,8 @@ public static class Reorder
         : line.What.Size is { } size && Written.Read(size, out var written) is null ? written.In(unit).Value
         : 1;
 
-    private static string InWords(double value, Unit unit) =>
-        Math.Round(value, 6).ToString("0.######", CultureInfo.InvariantCulture)
-        + (unit.Symbol == "1" ? "" : $" {unit}");
+    private static Sentence InWords(double value, Unit unit) =>
+        unit.Symbol == "1"
+            ? (Sentence)$"{Math.Round(value, 6):0.######}"
+            : (Sentence)$"{Math.Round(value, 6):0.######} {unit}";
 }

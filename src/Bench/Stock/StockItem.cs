@@ -31,5 +31,6 @@ public sealed record StockItem(
         Serves.Contains(consumable) && (Sheets.Count == 0 || Sheets.Contains(sheet));
 
     /// <summary>An amount of it in words: <c>3</c>, <c>2.5 L</c>.</summary>
-    public string InWords(decimal amount) => Amounts.Text(amount) + (Counted is null ? "" : $" {Counted}");
+    public Sentence InWords(decimal amount) =>
+        Counted is null ? (Sentence)$"{amount:0.######}" : (Sentence)$"{amount:0.######} {Counted}";
 }

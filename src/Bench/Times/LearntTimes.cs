@@ -52,7 +52,7 @@ public sealed class LearntTimes
     public PlannedTime Waits(string point) => Planned(Point(point).Waits, waits.GetValueOrDefault(point), null);
 
     private Point Point(string id) =>
-        book.Points.GetValueOrDefault(id) ?? throw new ArgumentException($"There is no point \"{id}\".", nameof(id));
+        book.Points.GetValueOrDefault(id) ?? throw new ArgumentException("There is no point \"{id}\".", nameof(id));
 
     private static Dictionary<string, Shrunk> Learn(
         BenchBook book,

@@ -16,13 +16,13 @@ namespace Witnessmark.Bench.Visits;
 /// <param name="Fan">For drawing; null when there is none.</param>
 public sealed record PointForecast(
     IReadOnlyList<PointReading> Run,
-    string Words,
-    IReadOnlyList<string> Cautions,
+    Sentence Words,
+    IReadOnlyList<Sentence> Cautions,
     WearFan? Fan
 )
 {
     /// <summary>Whose wear it rests on; empty when nothing is forecast here.</summary>
-    public string Basis { get; private init; } = "";
+    public Sentence Basis { get; private init; } = Sentence.Empty;
 
     /// <summary>Whether it says how far, rather than why nobody can.</summary>
     public bool Tells { get; init; }
@@ -45,8 +45,8 @@ public sealed record PointForecast(
             : new Asked(run, distances, fleet).Answer() with
             {
                 Basis = fleet is null
-                    ? "From this machine alone."
-                    : $"With the wear of {fleet.Machines} other machines.",
+                    ? (Sentence)$"From this machine alone."
+                    : (Sentence)$"With the wear of {fleet.Machines} other machines.",
             };
     }
 
@@ -83,7 +83,7 @@ public sealed record PointForecast(
             if (readings.Length < FewReadings && fleet is null)
                 return new(
                     run.Readings,
-                    "One reading: how fast it wears is seen after the next one.",
+                    $"One reading: how fast it wears is seen after the next one.",
                     Cautions(null),
                     null
                 );
@@ -105,20 +105,20 @@ public sealed record PointForecast(
                 ? new(readings[0].Value, new(0), Anything, Anything)
                 : new(readings[0].Value, new(run.Falls ? -fleet.Mean : fleet.Mean), Anything, new(fleet.Deviation));
 
-        private string Words(WearOutlook outlook)
+        private Sentence Words(WearOutlook outlook)
         {
             if (outlook.Median!.Value.Millimetres <= 0)
-                return "By the line through its readings the limit is reached: read it again.";
-            var left = $"About {VisitWords.Rough(outlook.Median.Value)} to the limit";
-            var band =
+                return $"By the line through its readings the limit is reached: read it again.";
+            Sentence left = $"About {VisitWords.Rough(outlook.Median.Value)} to the limit";
+            Sentence band =
                 $"between {VisitWords.Rough(Ahead(outlook.Earliest))} and {VisitWords.Rough(outlook.Latest!.Value)} nine times in ten";
             return $"{left}; {band}. {Date(outlook)}";
         }
 
-        private string Date(WearOutlook outlook)
+        private Sentence Date(WearOutlook outlook)
         {
             if (distances.Count == 0)
-                return "When that is cannot be told: no distance has its day.";
+                return $"When that is cannot be told: no distance has its day.";
             var first = distances[0].Distance.Day;
             OdometerDay[] days =
             [
@@ -138,33 +138,36 @@ public sealed record PointForecast(
                 []
             );
             return answer.Refusal is { } refusal
-                ? $"When that is cannot be told. {refusal.Because}"
+                ? (Sentence)$"When that is cannot be told. {refusal.Because}"
                 : On(distances[^1].Distance.Day, answer.Certain);
         }
 
-        private static string On(DateOnly today, DateOutlook outlook)
+        private static Sentence On(DateOnly today, DateOutlook outlook)
         {
             const double tenYears = 3652;
-            var caution = outlook.Caution is { } why ? $" {why}" : "";
+            Sentence caution = outlook.Caution is { } why ? (Sentence)$" {why}" : Sentence.Empty;
             return outlook.Median > tenYears
-                ? $"Ridden as so far, not within ten years.{caution}"
-                : $"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
+                ? (Sentence)$"Ridden as so far, not within ten years.{caution}"
+                : (Sentence)
+                    $"Ridden as so far, about {VisitWords.Month(today.AddDays((int)outlook.Median!.Value))}; one time in ten by {VisitWords.Month(today.AddDays((int)outlook.Early!.Value))}.{caution}";
         }
 
-        private List<string> Cautions(WearOutlook? outlook)
+        private List<Sentence> Cautions(WearOutlook? outlook)
         {
-            List<string> cautions = [];
+            List<Sentence> cautions = [];
             if (run.Began is { } began)
                 cautions.Add(began);
             if (readings.Length < FewReadings && fleet is not null)
-                cautions.Add("One reading: how fast it wears is known from the other machines alone.");
+                cautions.Add($"One reading: how fast it wears is known from the other machines alone.");
             if (readings.Length == FewReadings)
-                cautions.Add("Two readings: whether it wears along a straight line nobody can see yet.");
+                cautions.Add($"Two readings: whether it wears along a straight line nobody can see yet.");
             if (outlook?.Agrees == false)
                 cautions.Add(
                     fleet is null
-                        ? "The readings lie further from a straight line than their instrument explains: take it as rough."
-                        : "The readings, a straight line and the other machines do not agree: take it as rough."
+                        ? (Sentence)
+                            $"The readings lie further from a straight line than their instrument explains: take it as rough."
+                        : (Sentence)
+                            $"The readings, a straight line and the other machines do not agree: take it as rough."
                 );
             return cautions;
         }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Visits;
@@ -8,14 +7,13 @@ internal static class VisitWords
 {
     private const double MillimetresInKilometre = 1e6;
 
-    public static string Day(DateOnly? day) =>
-        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "a day unknown";
+    public static Sentence Day(DateOnly? day) =>
+        day is { } known ? Sentence.Day(DayForm.Figures, known) : (Sentence)$"a day unknown";
 
-    public static string Month(DateOnly day) => day.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
+    public static Sentence Month(DateOnly day) => Sentence.Day(DayForm.Month, day);
 
     /// <summary>Two figures: <c>6700 km</c>.</summary>
-    public static string Rough(Length distance) =>
-        string.Create(CultureInfo.InvariantCulture, $"{TwoFigures(distance):0} km");
+    public static Sentence Rough(Length distance) => $"{TwoFigures(distance):0} km";
 
     private static double TwoFigures(Length distance)
     {

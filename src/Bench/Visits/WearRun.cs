@@ -9,7 +9,13 @@ namespace Witnessmark.Bench.Visits;
 /// <param name="Bound">That limit, in the history's unit.</param>
 /// <param name="Unit">The history's unit.</param>
 /// <param name="Began">Why readings before them do not count, in a sentence; null when there are none.</param>
-internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls, double Bound, Unit Unit, string? Began)
+internal sealed record WearRun(
+    IReadOnlyList<PointReading> Readings,
+    bool Falls,
+    double Bound,
+    Unit Unit,
+    Sentence? Began
+)
 {
     /// <summary>Against its wear by more than so many standard deviations of the two readings, it was renewed. Common practice, no source.</summary>
     private const double Surely = 3;
@@ -17,18 +23,18 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
     /// <summary>The run, or why there is none.</summary>
     /// <param name="history">What was read.</param>
     /// <param name="fleet">How like machines wear: between two limits it tells towards which; else the own readings do.</param>
-    public static (WearRun? Run, string? Why) Of(PointHistory history, FleetRate? fleet = null)
+    public static (WearRun? Run, Sentence? Why) Of(PointHistory history, FleetRate? fleet = null)
     {
         if (!(history.Point.Reading.Kind is ReadingKind.Value or ReadingKind.Marks or ReadingKind.Places))
-            return (null, "No forecast: what is read here does not wear away along a line.");
+            return (null, $"No forecast: what is read here does not wear away along a line.");
         if (
             history is not { Unit: { Dimension: Dimension.Length } unit, Limit: { } limit }
             || limit is { Min: null, Max: null }
         )
-            return (null, "No forecast: it needs a length with a limit to wear towards.");
+            return (null, $"No forecast: it needs a length with a limit to wear towards.");
         var usable = history.Readings.Where(r => r is { Kilometres: not null, Deviation: > 0 }).ToList();
         if (usable.Count == 0)
-            return (null, "No forecast: no reading has both its distance and its uncertainty.");
+            return (null, $"No forecast: no reading has both its distance and its uncertainty.");
         var (since, began) = SinceWork(usable);
         var trend = fleet?.Mean ?? since[^1].Value - since[0].Value;
         var falls = limit.Max is null || (limit.Min is not null && trend <= 0);
@@ -42,7 +48,7 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
     /// <summary>The value that has so much room.</summary>
     public double Value(Length room) => Bound + (Falls ? 1 : -1) * Unit.FromBase(room.Millimetres);
 
-    private static (List<PointReading>, string?) SinceWork(List<PointReading> readings)
+    private static (List<PointReading>, Sentence?) SinceWork(List<PointReading> readings)
     {
         for (var i = readings.Count - 1; i > 0; i--)
             if (readings[i].AfterWork)
@@ -52,7 +58,7 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
         return (readings, null);
     }
 
-    private static (List<PointReading>, string?) SinceRenewal(List<PointReading> readings, bool falls)
+    private static (List<PointReading>, Sentence?) SinceRenewal(List<PointReading> readings, bool falls)
     {
         for (var i = readings.Count - 1; i > 0; i--)
         {
@@ -69,5 +75,5 @@ internal sealed record WearRun(IReadOnlyList<PointReading> Readings, bool Falls,
 
     private static double Squared(double? deviation) => deviation * deviation ?? 0;
 
-    private static string Day(PointReading reading) => VisitWords.Day(reading.Day);
+    private static Sentence Day(PointReading reading) => VisitWords.Day(reading.Day);
 }

@@ -6,13 +6,13 @@ namespace Witnessmark.Bench.Wording;
 public static class Allowed
 {
     /// <summary><c>the maker allows 13 to 32 mm (handbook p. 87)</c>.</summary>
-    public static string By(Figure figure)
+    public static Sentence By(Figure figure)
     {
-        var place = figure.Origin.Place.Length == 0 ? "" : $" ({figure.Origin.Place})";
+        Sentence place = figure.Origin.Place.Length == 0 ? Sentence.Empty : (Sentence)$" ({figure.Origin.Place})";
         return $"{figure.Origin.Who} {Verb(figure)}{place}";
     }
 
-    private static string Verb(Figure figure) =>
+    private static Sentence Verb(Figure figure) =>
         figure.Kind switch
         {
             FigureKind.Range =>

@@ -6,7 +6,7 @@ namespace Witnessmark.Bench.Wording;
 /// <summary>A correction in a short sentence.</summary>
 internal static class CorrectionWords
 {
-    public static string Of(CorrectionFact made, Point point) =>
+    public static Sentence Of(CorrectionFact made, Point point) =>
         made switch
         {
             { AddedLitres: { } litres } => $"{Numerals.Plain(litres, 3)} L added",
@@ -15,11 +15,13 @@ internal static class CorrectionWords
             { Left: { } both, Right: not null } when TwoAdjusters(point) => $"both adjusters {Turned(both)}",
             { Left: { } one } => $"adjuster {Turned(one)}",
             { Right: { } one } => $"right adjuster {Turned(one)}",
-            { Did: { } words } => words,
-            _ => "corrected",
+            { Did: { } words } => Sentence.Of(words),
+            _ => $"corrected",
         };
 
     private static bool TwoAdjusters(Point point) => point.CorrectedBy is "chain-adjustment" or "axle-alignment";
 
-    private static string Turned(double turns) => $"{Numerals.Turns(turns)} {(turns < 0 ? "back" : "tighter")}";
+    private static Sentence Way(double turns) => turns < 0 ? (Sentence)$"back" : (Sentence)$"tighter";
+
+    private static Sentence Turned(double turns) => $"{Numerals.Turns(turns)} {Way(turns)}";
 }

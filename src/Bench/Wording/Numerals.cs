@@ -7,18 +7,20 @@ namespace Witnessmark.Bench.Wording;
 public static class Numerals
 {
     /// <summary>At most so many decimals, without trailing zeros.</summary>
-    public static string Plain(double value, int decimals = 2)
+    public static Sentence Plain(double value, int decimals = 2)
     {
         var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         // a negative number that rounds to zero would print as -0
-        return (rounded == 0 ? 0 : rounded).ToString(
-            decimals == 0 ? "0" : "0." + new string('#', decimals),
-            CultureInfo.InvariantCulture
+        return Sentence.Number(
+            (rounded == 0 ? 0 : rounded).ToString(
+                decimals == 0 ? "0" : "0." + new string('#', decimals),
+                CultureInfo.InvariantCulture
+            )
         );
     }
 
     /// <summary><c>50 ± 1.2 mm</c>: the uncertainty with two figures below 3, else one, and the value as far as it reaches.</summary>
-    public static string WithUncertainty(double value, double? expanded, Unit unit)
+    public static Sentence WithUncertainty(double value, double? expanded, Unit unit)
     {
         if (expanded is not > 0)
             return With(value, unit, 4);
@@ -27,14 +29,15 @@ public static class Numerals
     }
 
     /// <summary>A value with its unit: <c>18 mm</c>; a pure number stands alone.</summary>
-    public static string With(double value, Unit unit, int decimals = 2) => Plain(value, decimals) + Tail(unit, value);
+    public static Sentence With(double value, Unit unit, int decimals = 2) =>
+        $"{Plain(value, decimals)}{Tail(unit, value)}";
 
     /// <summary>Turns: <c>½ turn</c>, <c>0.19 turn</c>, <c>2 turns</c>; without sign.</summary>
-    public static string Turns(double turns)
+    public static Sentence Turns(double turns)
     {
         var size = Math.Abs(turns);
-        var text = Math.Abs(size - 0.5) < 0.005 ? "½" : Plain(size);
-        return text + (size > 1.005 ? " turns" : " turn");
+        var text = Math.Abs(size - 0.5) < 0.005 ? Sentence.Of("½") : Plain(size);
+        return size > 1.005 ? (Sentence)$"{text} turns" : (Sentence)$"{text} turn";
     }
 
     /// <summary>Decimals after which nothing is known any more.</summary>
@@ -45,11 +48,15 @@ public static class Numerals
         return Math.Clamp((leading < 3 ? 1 : 0) - exponent, 0, 6);
     }
 
-    private static string Tail(Unit unit, double value) =>
+    private static Sentence Tail(Unit unit, double value) =>
         unit.Symbol switch
         {
-            "1" => "",
-            "day" or "month" or "turn" or "flat" => $" {unit.Symbol}{(Math.Abs(value) > 1 ? "s" : "")}", // words, not symbols
+            "1" => Sentence.Empty,
+            // words, not symbols
+            "day" => Math.Abs(value) > 1 ? (Sentence)$" days" : (Sentence)$" day",
+            "month" => Math.Abs(value) > 1 ? (Sentence)$" months" : (Sentence)$" month",
+            "turn" => Math.Abs(value) > 1 ? (Sentence)$" turns" : (Sentence)$" turn",
+            "flat" => Math.Abs(value) > 1 ? (Sentence)$" flats" : (Sentence)$" flat",
             var symbol => $" {symbol}",
         };
 }

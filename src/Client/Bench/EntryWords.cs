@@ -12,27 +12,30 @@ internal static class EntryWords
     public static string Of(Entry entry, IReadOnlyList<PointState> points) =>
         Facts.Of(entry).Fact switch
         {
-            ReadingFact reading => $"{Title(reading, points)}: {string.Join(", ", reading.Raw)}",
+            ReadingFact reading => $"{Title(reading, points)}: {string.Join(", ", reading.Raw.Select(Digits))}",
             CorrectionFact correction => $"{Title(correction, points)}: {Made(correction, points)}",
-            FigureFact figure => $"{Title(figure, points)}: figure {figure.Draft.Demand} {figure.Draft.Printed}",
-            VouchFact vouch => $"{Title(vouch, points)}: {vouch.Name} vouches for its figure",
-            PhotographFact photograph => $"photograph “{photograph.Shows}”",
-            MarkFact mark => $"{Title(mark, points)}: marked",
-            LeftFact left => $"{Title(left, points)}: left as it is, {left.Why}",
-            NoteFact note => $"note “{note.Text}”",
-            CampaignLeftFact left => $"campaign {left.Number}: left open, {left.Why}",
-            CampaignFact campaign =>
-                $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? "done" : "does not concern it")}",
-            PromiseFact promise => $"promised for {ShopTime.Write(promise.At)}",
-            PartsFact parts => $"parts arrive {ShopTime.Write(parts.Arrive)}",
-            PlacedFact placed => $"placed in the day: {placed.Technician}, {ShopTime.Write(placed.Start)}",
-            ReleaseFact release => $"released by {release.Name}",
+            FigureFact figure => Say($"{Title(figure, points)}: figure {figure.Draft.Demand} {figure.Draft.Printed}"),
+            VouchFact vouch => Say($"{Title(vouch, points)}: {vouch.Name} vouches for its figure"),
+            PhotographFact photograph => Say($"photograph “{photograph.Shows}”"),
+            MarkFact mark => Say($"{Title(mark, points)}: marked"),
+            LeftFact left => Say($"{Title(left, points)}: left as it is, {left.Why}"),
+            NoteFact note => Say($"note “{note.Text}”"),
+            CampaignLeftFact left => Say($"campaign {left.Number}: left open, {left.Why}"),
+            CampaignFact campaign => Say(
+                $"campaign {campaign.Number}: {(campaign.Outcome == CampaignOutcome.Done ? Say($"done") : Say($"does not concern it"))}"
+            ),
+            PromiseFact promise => Say($"promised for {Moment(promise.At)}"),
+            PartsFact parts => Say($"parts arrive {Moment(parts.Arrive)}"),
+            PlacedFact placed => Say($"placed in the day: {placed.Technician}, {Moment(placed.Start)}"),
+            ReleaseFact release => Say($"released by {release.Name}"),
             _ => entry.Kind,
         };
 
     private static string Made(CorrectionFact fact, IReadOnlyList<PointState> points) =>
-        points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id)?.Words ?? "corrected";
+        points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id) is { Words: var words }
+            ? Say(words)
+            : Say($"corrected");
 
     private static string Title(Fact fact, IReadOnlyList<PointState> points) =>
-        points.FirstOrDefault(p => p.Point.Id == fact.Point)?.Point.Title ?? fact.Point;
+        points.FirstOrDefault(p => p.Point.Id == fact.Point) is { } known ? Known(known.Point.Title) : fact.Point;
 }

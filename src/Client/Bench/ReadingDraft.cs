@@ -55,10 +55,10 @@ public sealed class ReadingDraft
     public ShopInstrument? Instrument { get; set; }
 
     /// <summary>Why some that would fit are not offered, a sentence for each.</summary>
-    public IReadOnlyList<string> NotOffered { get; }
+    public IReadOnlyList<Sentence> NotOffered { get; }
 
     /// <summary>What is to be said of the calibration of the one that was chosen, or null.</summary>
-    public string? Undated => Point.Safety && Instrument is { } with ? Calibration.Doubt(with, day) : null;
+    public Sentence? Undated => Point.Safety && Instrument is { } with ? Calibration.Doubt(with, day) : null;
 
     /// <summary>Unit of what is typed: it belongs to the instrument; a level is typed in percent.</summary>
     public Unit? Unit =>
@@ -110,8 +110,7 @@ public sealed class ReadingDraft
         : Instrument is { Resolution: > 0 } with ? (decimal)with.Resolution
         : null;
 
-    public string? StepText =>
-        Step is { } step ? string.Create(CultureInfo.InvariantCulture, $"{step:0.####} {Unit}") : null;
+    public string? StepText => Step is { } step ? Say($"{step:0.####} {Unit}") : null;
 
     public void Repeat()
     {
@@ -195,8 +194,11 @@ public sealed class ReadingDraft
         {
             ReadingKind.Marks => [new(BenchWords.LowestMark, null), new(BenchWords.HighestMark, null)],
             ReadingKind.Sides => [new(BenchWords.Left, "left"), new(BenchWords.Right, "right")],
-            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(BenchWords.Capital(p), p)),
-            ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(p), null)),
+            ReadingKind.Places or ReadingKind.TyreDate => form.Places.Select(p => new Slot(
+                BenchWords.Capital(Known(p)),
+                p
+            )),
+            ReadingKind.Seen => form.Places.Select(p => new Slot(BenchWords.Capital(Known(p)), null)),
             ReadingKind.Round => Enumerable
                 .Range(1, form.Count)
                 .Select(i => new Slot(BenchWords.RoundAt(i, form.Count), null)),

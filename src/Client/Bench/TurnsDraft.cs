@@ -25,7 +25,7 @@ public sealed record Moved(string Label, string Unit, (string Plus, string Minus
 /// <summary>A correction on its way: prefilled from what was proposed, and changed to what was really done.</summary>
 public sealed class TurnsDraft
 {
-    public static readonly KeyRules Rules = new(3, "Correction", false, 5);
+    public static KeyRules Rules => new(3, Say($"Correction"), false, 5);
     private readonly Point point;
 
     public TurnsDraft(PointState state)
@@ -60,8 +60,8 @@ public sealed class TurnsDraft
             _ => throw new InvalidOperationException("A correction in words has no numbers."),
         };
 
-    private static readonly (string, string) ChainWays = (BenchWords.Tighter, BenchWords.Back);
-    private static readonly (string, string) CableWays = ("out (less play)", "back (more play)");
+    private static (string, string) ChainWays => (BenchWords.Tighter, BenchWords.Back);
+    private static (string, string) CableWays => (Say($"out (less play)"), Say($"back (more play)"));
 
     private static Moved Turn(string label, double? turns, (string, string) ways) =>
         Filled(new(label, "turns", ways), turns);

@@ -100,7 +100,7 @@ internal sealed partial class Shop(HttpClient http)
     {
         try
         {
-            using var answer = await http.GetAsync("api/day");
+            using var answer = await http.GetAsync($"api/day?language={OwnTongue.Code}");
             var text = await answer.Content.ReadAsStringAsync();
             return answer.IsSuccessStatusCode && answer.Content.Headers.ContentType?.MediaType == "application/json"
                     ? text

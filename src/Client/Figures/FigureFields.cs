@@ -81,9 +81,10 @@ public sealed class FigureFields
         var printed = Demand == "range" ? With($"{Numbers[0].Text} to {Numbers[1].Text}") : With(Numbers[0].Text);
         return new(Key.Trim(), Demand, printed, OriginText)
         {
-            Tolerance = Numbers is [_, { Label: FiguresWords.Tolerance, Text.Length: > 0 } tolerance]
-                ? With(tolerance.Text)
-                : null,
+            Tolerance =
+                Numbers is [_, { Text.Length: > 0 } tolerance] && tolerance.Label == FiguresWords.Tolerance
+                    ? With(tolerance.Text)
+                    : null,
             Unit = bare ? Unit : null,
             When = Said(When),
             Also = Said(Also),

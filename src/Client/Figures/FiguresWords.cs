@@ -6,81 +6,85 @@ namespace Witnessmark.Client.Figures;
 /// <summary>Words of the figure sheets.</summary>
 internal static class FiguresWords
 {
-    public const string Title = "Figures";
-    public const string Find = "Find a sheet or a figure";
-    public const string FindHint = "slack, tyre, 110 N·m, a model";
-    public const string Sheets = "Figure sheets";
-    public const string Found = "Found";
-    public const string Nothing = "No sheet and no figure has that in it.";
-    public const string NoSuchSheet = "There is no such figure sheet";
-    public const string NoSuchFigure = "This sheet has no such figure";
-    public const string Doubts = "Look again";
-    public const string DoubtsWhy =
-        "Physics makes these figures look odd. The document is right until it is proved wrong.";
-    public const string History = "How it came to stand so";
-    public const string NoHistory = "Nobody has changed this sheet here.";
-    public const string NoFigureHistory = "Nobody has changed this figure here.";
-    public const string Compare = "Compare two revisions";
-    public const string Change = "Change this figure";
-    public const string Add = "Add a figure";
-    public const string Key = "Name of the figure";
-    public const string KeyHint = "chain.slack";
-    public const string Demand = "What does it demand?";
-    public const string UnitOf = "Unit";
-    public const string From = "From";
-    public const string To = "To";
-    public const string Value = "Value";
-    public const string Tolerance = "Tolerance ±";
-    public const string Where = "Where does it come from?";
-    public const string Place = "Page or section";
-    public const string Law = "Country and clause";
-    public const string Standard = "Number of the standard";
-    public const string Conditions = "Conditions, if any";
-    public const string Also = "Printed beside it in another unit, if so";
-    public const string Why = "Why does it change?";
-    public const string Save = "Keep as a new revision";
-    public const string Cancel = "Leave it as it is";
-    public const string Before = "Before";
-    public const string After = "After";
-    public const string OnlyDifferent = "Only what differs";
-    public const string Same = "Both revisions say the same.";
-    public const string JudgesPoints = "Judges";
-    public const string NotThere = "not in this revision";
+    public static string Title => Say($"Figures");
+    public static string Find => Say($"Find a sheet or a figure");
+    public static string FindHint => Say($"slack, tyre, 110 N·m, a model");
+    public static string Sheets => Say($"Figure sheets");
+    public static string Found => Say($"Found");
+    public static string Nothing => Say($"No sheet and no figure has that in it.");
+    public static string NoSuchSheet => Say($"There is no such figure sheet");
+    public static string NoSuchFigure => Say($"This sheet has no such figure");
+    public static string Doubts => Say($"Look again");
+    public static string DoubtsWhy =>
+        Say($"Physics makes these figures look odd. The document is right until it is proved wrong.");
+    public static string History => Say($"How it came to stand so");
+    public static string NoHistory => Say($"Nobody has changed this sheet here.");
+    public static string NoFigureHistory => Say($"Nobody has changed this figure here.");
+    public static string Compare => Say($"Compare two revisions");
+    public static string Change => Say($"Change this figure");
+    public static string Add => Say($"Add a figure");
+    public static string Key => Say($"Name of the figure");
+    public static string KeyHint => Say($"chain.slack");
+    public static string Demand => Say($"What does it demand?");
+    public static string UnitOf => Say($"Unit");
+    public static string From => Say($"From");
+    public static string To => Say($"To");
+    public static string Value => Say($"Value");
+    public static string Tolerance => Say($"Tolerance ±");
+    public static string Where => Say($"Where does it come from?");
+    public static string Place => Say($"Page or section");
+    public static string Law => Say($"Country and clause");
+    public static string Standard => Say($"Number of the standard");
+    public static string Conditions => Say($"Conditions, if any");
+    public static string Also => Say($"Printed beside it in another unit, if so");
+    public static string Why => Say($"Why does it change?");
+    public static string Save => Say($"Keep as a new revision");
+    public static string Cancel => Say($"Leave it as it is");
+    public static string Before => Say($"Before");
+    public static string After => Say($"After");
+    public static string OnlyDifferent => Say($"Only what differs");
+    public static string Same => Say($"Both revisions say the same.");
+    public static string JudgesPoints => Say($"Judges");
+    public static string NotThere => Say($"not in this revision");
 
-    public static readonly IReadOnlyDictionary<string, string> Demands = new Dictionary<string, string>
-    {
-        ["range"] = "From … to …",
-        ["min"] = "At least",
-        ["max"] = "At most",
-        ["target"] = "A target",
-        ["torque"] = "A torque",
-        ["amount"] = "An amount",
-    };
+    public static IReadOnlyDictionary<string, string> Demands =>
+        new Dictionary<string, string>
+        {
+            ["range"] = Say($"From … to …"),
+            ["min"] = Say($"At least"),
+            ["max"] = Say($"At most"),
+            ["target"] = Say($"A target"),
+            ["torque"] = Say($"A torque"),
+            ["amount"] = Say($"An amount"),
+        };
 
-    public static readonly IReadOnlyDictionary<OriginKind, string> Origins = new Dictionary<OriginKind, string>
-    {
-        [OriginKind.Maker] = "Maker's document",
-        [OriginKind.Law] = "Law",
-        [OriginKind.Standard] = "Standard",
-        [OriginKind.Shop] = "This workshop",
-        [OriginKind.CommonPractice] = "Common practice",
-    };
+    public static IReadOnlyDictionary<OriginKind, string> Origins =>
+        new Dictionary<OriginKind, string>
+        {
+            [OriginKind.Maker] = Say($"Maker's document"),
+            [OriginKind.Law] = Say($"Law"),
+            [OriginKind.Standard] = Say($"Standard"),
+            [OriginKind.Shop] = Say($"This workshop"),
+            [OriginKind.CommonPractice] = Say($"Common practice"),
+        };
 
-    public static string Revision(int revision) => $"revision {revision}";
+    public static string Document(string title, string edition) => Say($"{title}, edition {edition}");
 
-    public static string Count(int figures) => figures == 1 ? "1 figure" : $"{figures} figures";
+    public static string Revision(int revision) => Say($"revision {revision}");
+
+    public static string Count(int figures) => Say(Sentence.Count(figures, $"1 figure", $"{figures} figures"));
 
     public static string Changed(SheetChange change) =>
-        $"Revision {change.Revision}, {change.On:yyyy-MM-dd}, {change.By}: {change.Why}";
+        Say($"Revision {change.Revision}, {Sentence.Day(DayForm.Figures, change.On)}, {change.By}: {change.Why}");
 
     public static string Missing(FigureFields fields) =>
-        fields.Key.Trim().Length == 0 ? "Give the figure a name."
-        : fields.Demand.Length == 0 ? "Say what it demands."
-        : fields.Unit.Length == 0 ? "Choose the unit."
-        : fields.Numbers.Any(n => n.Needed && !TypedNumber.Stands(n.Text)) ? "Type the number."
-        : fields.Origin is null ? "Say where it comes from."
-        : fields.PlaceNeeded && fields.Place.Trim().Length == 0 ? "Say where exactly it stands."
-        : fields.Why.Trim().Length == 0 ? "Say why it changes."
+        fields.Key.Trim().Length == 0 ? Say($"Give the figure a name.")
+        : fields.Demand.Length == 0 ? Say($"Say what it demands.")
+        : fields.Unit.Length == 0 ? Say($"Choose the unit.")
+        : fields.Numbers.Any(n => n.Needed && !TypedNumber.Stands(n.Text)) ? Say($"Type the number.")
+        : fields.Origin is null ? Say($"Say where it comes from.")
+        : fields.PlaceNeeded && fields.Place.Trim().Length == 0 ? Say($"Say where exactly it stands.")
+        : fields.Why.Trim().Length == 0 ? Say($"Say why it changes.")
         : "";
 
     /// <summary>How an origin reads to a person: the document's title for its name.</summary>
@@ -94,7 +98,7 @@ internal static class FiguresWords
             };
         var name = figure.Origin.Place.Split(' ')[0];
         return sheet.Documents.GetValueOrDefault(name) is { } document
-            ? $"{document.Title}, edition {document.Edition},{figure.Origin.Place[name.Length..]}"
+            ? Say($"{document.Title}, edition {document.Edition},{figure.Origin.Place[name.Length..]}")
             : figure.Origin.Place;
     }
 }

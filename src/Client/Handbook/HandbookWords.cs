@@ -5,39 +5,41 @@ namespace Witnessmark.Client.Handbook;
 /// <summary>Words of the handbook in the browser.</summary>
 internal static class HandbookWords
 {
-    public const string Title = "Handbook";
-    public const string Find = "Find a calculation";
-    public const string FindHint = "slack, torque, tyre, shim";
-    public const string Nothing = "No calculation has that in its name or its line.";
-    public const string NoSuch = "There is no such calculation";
-    public const string Given = "Given";
-    public const string Result = "Result";
-    public const string WorkOut = "Work it out";
-    public const string Example = "Put in the worked example";
-    public const string Clear = "Empty the form";
-    public const string Page = "Formula, source and a worked example";
-    public const string NoPage = "The text of this page is not on this device yet. The calculation works all the same.";
-    public const string NotYet = "Nothing worked out yet.";
-    public const string Table = "Table";
-    public const string MayBeLeftOut = "may be left out";
-    public const string Yes = "yes";
-    public const string No = "no";
-    public const string Changed = "The form has changed since: work it out again.";
+    public static string Title => Say($"Handbook");
+    public static string Find => Say($"Find a calculation");
+    public static string FindHint => Say($"slack, torque, tyre, shim");
+    public static string Nothing => Say($"No calculation has that in its name or its line.");
+    public static string NoSuch => Say($"There is no such calculation");
+    public static string Given => Say($"Given");
+    public static string Result => Say($"Result");
+    public static string WorkOut => Say($"Work it out");
+    public static string Example => Say($"Put in the worked example");
+    public static string Clear => Say($"Empty the form");
+    public static string Page => Say($"Formula, source and a worked example");
+    public static string NoPage =>
+        Say($"The text of this page is not on this device yet. The calculation works all the same.");
+    public static string NotYet => Say($"Nothing worked out yet.");
+    public static string Table => Say($"Table");
+    public static string MayBeLeftOut => Say($"may be left out");
+    public static string Yes => Say($"yes");
+    public static string No => Say($"no");
+    public static string Changed => Say($"The form has changed since: work it out again.");
 
-    private static readonly Dictionary<string, string> Chapters = new()
-    {
-        ["FinalDrive"] = "Final drive",
-        ["BenchOrder"] = "Bench order",
-        ["Due"] = "Due work",
-    };
+    private static Dictionary<string, string> Chapters =>
+        new()
+        {
+            ["FinalDrive"] = Say($"Final drive"),
+            ["BenchOrder"] = Say($"Bench order"),
+            ["Due"] = Say($"Due work"),
+        };
 
     public static string Chapter(string group) => Chapters.GetValueOrDefault(group, group);
 
-    public static string LeftOut(string value) => $"left out: {value}";
+    public static string LeftOut(string value) => Say($"left out: {value}");
 
-    public static string Add(string name) => $"One more: {Spoken(name)}";
+    public static string Add(string name) => Say($"One more: {Spoken(name)}");
 
-    public static string Remove(string name, int place) => $"Take away {Spoken(name)} {place + 1}";
+    public static string Remove(string name, int place) => Say($"Take away {Spoken(name)} {place + 1}");
 
     /// <summary>A key of the contract as people read it: <c>slackUncertainty</c> becomes "slack uncertainty".</summary>
     public static string Spoken(string key)

@@ -18,7 +18,7 @@ public sealed record PointGroup(string Reach, IReadOnlyList<PointState> Points)
             var reach =
                 point.Point.Reach.Count == 0
                     ? JobWords.Anywhere
-                    : JobWords.Capital(string.Join(", ", point.Point.Reach));
+                    : JobWords.Capital(string.Join(", ", point.Point.Reach.Select(r => Known(r))));
             if (groups.Count > 0 && groups[^1].Reach == reach)
                 groups[^1] = groups[^1] with { Points = [.. groups[^1].Points, point] };
             else

@@ -21,11 +21,13 @@ internal static class VinWords
         text.Trim() is { Length: Signs } number
             ? Vin.Read(number) switch
             {
-                null => "17 signs, but no VIN: it has digits and letters, never I, O or Q.",
-                { CheckDigitMatches: true } =>
-                    "A VIN, and its check digit fits: it was read right, as far as that can tell.",
-                _ =>
-                    "A VIN whose check digit does not fit: read it again. Only North America asks for one, so it may be right all the same.",
+                null => Say($"17 signs, but no VIN: it has digits and letters, never I, O or Q."),
+                { CheckDigitMatches: true } => Say(
+                    $"A VIN, and its check digit fits: it was read right, as far as that can tell."
+                ),
+                _ => Say(
+                    $"A VIN whose check digit does not fit: read it again. Only North America asks for one, so it may be right all the same."
+                ),
             }
             : null;
 }

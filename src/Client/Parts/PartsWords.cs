@@ -3,36 +3,42 @@ namespace Witnessmark.Client.Parts;
 /// <summary>Words of the small parts: keypad, strip, saving.</summary>
 internal static class PartsWords
 {
-    public const string TypeFirst = "Type a value first.";
-    public const string NoMinus = "This cannot be less than nothing.";
-    public const string Delete = "Delete";
-    public const string Point = "Decimal point";
-    public const string Minus = "Minus";
-    public const string Today = "Today";
-    public const string Machines = "Machines";
-    public const string Figures = "Figures";
-    public const string Shelf = "Shelf";
-    public const string Handbook = "Handbook";
-    public const string Device = "This device";
-    public const string Working = "Show the working";
-    public const string SkipToMain = "To the content";
+    public static string TypeFirst => Say($"Type a value first.");
+    public static string NoMinus => Say($"This cannot be less than nothing.");
+    public static string Keypad => Say($"Keypad");
+    public static string Main => Say($"Main");
+    public static string Delete => Say($"Delete");
+    public static string Point => Say($"Decimal point");
+    public static string Minus => Say($"Minus");
+    public static string Today => Say($"Today");
+    public static string Machines => Say($"Machines");
+    public static string Figures => Say($"Figures");
+    public static string Shelf => Say($"Shelf");
+    public static string Handbook => Say($"Handbook");
+    public static string Device => Say($"This device");
+    public static string Working => Say($"Show the working");
+    public static string SkipToMain => Say($"To the content");
 
-    public static string NoSuchKey(char key) => $"\"{key}\" cannot be typed here.";
+    public static string NoSuchKey(char key) => Say($"\"{key}\" cannot be typed here.");
 
-    public static string WholeOnly(string who) => $"{who}: whole numbers only.";
+    public static string WholeOnly(string who) => Say($"{who}: whole numbers only.");
 
-    public static string PointThere(string text) => $"There is a decimal point already: {text}";
+    public static string PointThere(string text) => Say($"There is a decimal point already: {text}");
 
-    public static string TooLong(int digits) => $"At most {digits} digits.";
+    public static string TooLong(int digits) => Say($"At most {digits} digits.");
 
     public static string TooFine(string who, int decimals) =>
-        decimals == 1
-            ? $"{who}: no more than one digit after the point."
-            : $"{who}: no more than {decimals} digits after the point.";
+        Say(
+            Sentence.Count(
+                decimals,
+                $"{who}: no more than one digit after the point.",
+                $"{who}: no more than {decimals} digits after the point."
+            )
+        );
 
-    public static string More(string step) => $"{step} more";
+    public static string More(string step) => Say($"{step} more");
 
-    public static string Less(string step) => $"{step} less";
+    public static string Less(string step) => Say($"{step} less");
 
-    public static string Of(int at, int all) => $"{at} of {all}";
+    public static string Of(int at, int all) => Say($"{at} of {all}");
 }

@@ -42,7 +42,7 @@ internal static class TypedNumber
         if (rules.Plain || rules.Decimals == 0)
             return new(text, PartsWords.WholeOnly(rules.DecimalsBecause));
         if (text.Contains('.'))
-            return new(text, PartsWords.PointThere(text));
+            return new(text, PartsWords.PointThere(Digits(text)));
         return new(text is "" or "-" ? text + "0." : text + ".");
     }
 

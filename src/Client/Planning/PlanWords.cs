@@ -6,51 +6,49 @@ namespace Witnessmark.Client.Planning;
 /// <summary>Words of plan and bench order.</summary>
 internal static class PlanWords
 {
-    public const string Title = "Plan";
-    public const string ToPlan = "Plan: add or drop";
-    public const string Order = "Bench order";
-    public const string Searching = "Looking for a better order. Until then the one before stands.";
-    public const string First = "Looking for the order that takes the least time.";
-    public const string Steps = "All steps with their times";
-    public const string Free = "Another order is yours to choose, except where one point has to come first.";
-    public const string Asked = "Asked for besides";
-    public const string AskedWhy = "What is asked for and is not in this job: take it in, or leave it with a reason.";
-    public const string InPlan = "In the plan";
-    public const string DroppedTitle = "Dropped";
-    public const string Add = "Add a point";
-    public const string TakeIn = "Take in";
-    public const string Drop = "Drop";
-    public const string Back = "Take back in";
-    public const string Cancel = "Cancel";
-    public const string Find = "Which point?";
-    public const string FindHint = "chain, pads, coolant …";
-    public const string Why = "Why?";
-    public const string AddedWhy = "Why is it done today?";
-    public const string Lead = "Somebody's safety hangs on it. Which lead stands for that?";
-    public const string NoLeads = "Somebody's safety hangs on it, and shop.toml names no leads: it stays in the plan.";
-    public const string ReasonMissing = "A reason is needed.";
-    public const string LeadMissing = "A reason and a lead's name are needed.";
-    public const string PointMissing = "Choose the point and say why.";
-    public const string Safety = "safety";
+    public static string Title => Say($"Plan");
+    public static string ToPlan => Say($"Plan: add or drop");
+    public static string Order => Say($"Bench order");
+    public static string Searching => Say($"Looking for a better order. Until then the one before stands.");
+    public static string First => Say($"Looking for the order that takes the least time.");
+    public static string Steps => Say($"All steps with their times");
+    public static string Free => Say($"Another order is yours to choose, except where one point has to come first.");
+    public static string Asked => Say($"Asked for besides");
+    public static string AskedWhy =>
+        Say($"What is asked for and is not in this job: take it in, or leave it with a reason.");
+    public static string InPlan => Say($"In the plan");
+    public static string DroppedTitle => Say($"Dropped");
+    public static string Add => Say($"Add a point");
+    public static string TakeIn => Say($"Take in");
+    public static string Drop => Say($"Drop");
+    public static string Back => Say($"Take back in");
+    public static string Cancel => Say($"Cancel");
+    public static string Find => Say($"Which point?");
+    public static string FindHint => Say($"chain, pads, coolant …");
+    public static string Why => Say($"Why?");
+    public static string AddedWhy => Say($"Why is it done today?");
+    public static string Lead => Say($"Somebody's safety hangs on it. Which lead stands for that?");
+    public static string NoLeads =>
+        Say($"Somebody's safety hangs on it, and shop.toml names no leads: it stays in the plan.");
+    public static string ReasonMissing => Say($"A reason is needed.");
+    public static string LeadMissing => Say($"A reason and a lead's name are needed.");
+    public static string PointMissing => Say($"Choose the point and say why.");
+    public static string Safety => Say($"safety");
 
     /// <summary>Offered to be tapped instead of typed.</summary>
-    public static readonly IReadOnlyList<string> Reasons =
-    [
-        "Done elsewhere, seen on paper",
-        "The owner does not want it",
-        "Next visit",
-    ];
+    public static IReadOnlyList<string> Reasons =>
+        [Say($"Done elsewhere, seen on paper"), Say($"The owner does not want it"), Say($"Next visit")];
 
-    public static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
+    public static string Points(int count) => Say(Sentence.Count(count, $"1 point", $"{count} points"));
 
     public static string PastPromise(string words) =>
-        $"\"{words}\" lies in the past. Promise a day that comes, or leave it empty.";
+        Say($"\"{words}\" lies in the past. Promise a day that comes, or leave it empty.");
 
     public static string ComesFirst(IEnumerable<PointState> first) =>
-        $"First, because the order is safety: {string.Join(", ", first.Select(p => p.Point.Title))}.";
+        Say($"First, because the order is safety: {Sentence.List(first.Select(p => p.Point.Title))}.");
 
     public static string Dropped(string why, string by, string? lead) =>
-        lead is null ? $"{why} ({by})" : $"{why} ({by}; {lead} stands for it)";
+        lead is null ? $"{why} ({by})" : Say($"{why} ({by}; {lead} stands for it)");
 
     /// <summary>The book's reason is known; what else asks for a point is worth a look.</summary>
     public static bool IsSpecial(PlanLine line) =>

@@ -15,7 +15,7 @@ internal sealed class SearchFigures(Workbench bench)
         sheet
             .Figures.Values.Select(f => new SearchEntry(
                 SearchKind.Figure,
-                $"{FiguresPage.Titles(bench.Book, sheet, f)}: {f.Short}",
+                $"{FiguresPage.Titles(bench.Book, sheet, f)}: {Known(f.Short)}",
                 $"{sheet.Name} {sheet.Years}",
                 $"figures/{sheet.Id}/{Uri.EscapeDataString(f.Key)}"
             )

@@ -37,7 +37,7 @@ internal sealed class SearchPlaces(AtHand hand)
     private static IEnumerable<SearchEntry> Points(JobState job) =>
         job.Points.Select(p => new SearchEntry(
             SearchKind.Point,
-            p.Point.Title,
+            Known(p.Point.Title),
             $"{job.Arrival?.Machine.Name} · {JobWords.Number(job.Job)}",
             $"jobs/{job.Job}/bench/{p.Point.Id}"
         )
@@ -83,7 +83,7 @@ internal sealed class SearchPlaces(AtHand hand)
             .Where(bench.Book.Points.ContainsKey)
             .Select(p => new SearchEntry(
                 SearchKind.PointBefore,
-                bench.Book.Points[p].Title,
+                Known(bench.Book.Points[p].Title),
                 SearchWords.OverVisits(Called(machine)),
                 $"machines/{Uri.EscapeDataString(machine.Id)}/points/{p}"
             ));

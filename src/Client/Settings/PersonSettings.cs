@@ -15,6 +15,9 @@ internal sealed record PersonSettings
 
     public ColourScheme Scheme { get; init; }
 
+    /// <summary>Code of the language, or null: English.</summary>
+    public string? Language { get; init; }
+
     /// <summary>Whether a reading is said aloud when it is saved.</summary>
     public bool ReadsBack { get; init; }
 

@@ -1,10 +1,11 @@
 using Microsoft.JSInterop;
 using Witnessmark.Client.Device;
+using Witnessmark.Client.Languages;
 
 namespace Witnessmark.Client.Settings;
 
 /// <summary>The settings of whoever works with this device now, kept in its store and drawn at once.</summary>
-internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, IJSRuntime js)
+internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Tongues tongues, IJSRuntime js)
 {
     private int chosen;
 
@@ -12,6 +13,9 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, IJS
     public event Action? Changed;
 
     public PersonSettings Now { get; private set; } = new();
+
+    /// <summary>Whether the language that was chosen could not be fetched, so that another one is spoken.</summary>
+    public bool LacksLanguage { get; private set; }
 
     public async Task Open()
     {
@@ -22,7 +26,7 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, IJS
     public async Task Choose(PersonSettings wanted)
     {
         chosen++;
-        Draw(wanted);
+        await Draw(wanted);
         if (ledger.Facts.Person is { } person)
             await store.SaveSettings(person, wanted.Write());
     }
@@ -33,19 +37,25 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, IJS
         var kept = PersonSettings.Read(person is null ? null : await store.Settings(person));
         // what was chosen while the store was read is newer than what it held
         if (before == chosen && person == ledger.Facts.Person)
-            Draw(kept);
+            await Draw(kept);
     }
 
-    private void Draw(PersonSettings settings)
+    private async Task Draw(PersonSettings settings)
     {
-        var same = settings == Now;
+        var same = settings == Now && !LacksLanguage;
         Now = settings;
+        var tongue = await tongues.Of(settings.Language ?? Tongue.English.Code);
+        if (settings != Now)
+            return; // chosen otherwise while the language was fetched
+        LacksLanguage = tongue is null;
+        Spoken.OwnTongue = tongue ?? Tongue.English;
         ((IJSInProcessRuntime)js).InvokeVoid(
             "look.put",
             Name(settings.Scheme),
             Name(settings.Contrast),
             Name(settings.Text),
-            Name(settings.Hand)
+            Name(settings.Hand),
+            Spoken.OwnTongue.Code
         );
         if (!same)
             Changed?.Invoke();

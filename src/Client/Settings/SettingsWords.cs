@@ -3,34 +3,38 @@ namespace Witnessmark.Client.Settings;
 /// <summary>Words of a person's settings.</summary>
 internal static class SettingsWords
 {
-    public const string Title = "Settings";
-    public const string Hand = "Which hand holds the tool?";
-    public const string LeftHand = "Left: Save and Delete stand on the right";
-    public const string RightHand = "Right: Save and Delete stand on the left";
-    public const string HandWhy = "The other hand types: what saves, marks and deletes stands on its side.";
-    public const string Text = "Text";
-    public const string Contrast = "Contrast";
-    public const string Stronger = "Stronger";
-    public const string StrongerIs = "Stronger is black on white or white on black, with thicker lines.";
-    public const string Scheme = "Light or dark";
-    public const string AsSystem = "As the system";
-    public const string Light = "Light";
-    public const string Dark = "Dark";
-    public const string ReadBack = "Say a reading aloud when it is saved";
-    public const string ReadBackWhat = "Place, value, unit and verdict. \"Say it\" at the point works in any case.";
-    public const string NoVoice = "This browser has no voice.";
-    public const string Awake = "Keep the screen awake at a point";
-    public const string CannotKeepAwake =
-        "This browser cannot keep the screen awake, or not at an address without https.";
-    public const string SayIt = "Say it";
+    public static string Title => Say($"Settings");
+    public static string Language => Say($"Language");
+    public static string NoLanguage =>
+        Say($"Its texts are not on this device yet and cannot be fetched now. Until then it speaks English.");
+    public static string Hand => Say($"Which hand holds the tool?");
+    public static string LeftHand => Say($"Left: Save and Delete stand on the right");
+    public static string RightHand => Say($"Right: Save and Delete stand on the left");
+    public static string HandWhy => Say($"The other hand types: what saves, marks and deletes stands on its side.");
+    public static string Text => Say($"Text");
+    public static string Contrast => Say($"Contrast");
+    public static string Stronger => Say($"Stronger");
+    public static string StrongerIs => Say($"Stronger is black on white or white on black, with thicker lines.");
+    public static string Scheme => Say($"Light or dark");
+    public static string AsSystem => Say($"As the system");
+    public static string Light => Say($"Light");
+    public static string Dark => Say($"Dark");
+    public static string ReadBack => Say($"Say a reading aloud when it is saved");
+    public static string ReadBackWhat =>
+        Say($"Place, value, unit and verdict. \"Say it\" at the point works in any case.");
+    public static string NoVoice => Say($"This browser has no voice.");
+    public static string Awake => Say($"Keep the screen awake at a point");
+    public static string CannotKeepAwake =>
+        Say($"This browser cannot keep the screen awake, or not at an address without https.");
+    public static string SayIt => Say($"Say it");
 
-    public static readonly IReadOnlyList<(TextSize, string)> Sizes =
-    [
-        (TextSize.Normal, "Normal"),
-        (TextSize.Large, "Large, 125 %"),
-        (TextSize.Largest, "Largest, 150 %"),
-    ];
+    public static IReadOnlyList<(TextSize, string)> Sizes =>
+        [
+            (TextSize.Normal, Say($"Normal")),
+            (TextSize.Large, Say($"Large, 125 %")),
+            (TextSize.Largest, Say($"Largest, 150 %")),
+        ];
 
     public static string Whose(string person) =>
-        $"Those of {person} on this device. Others who work with it have their own.";
+        Say($"Those of {person} on this device. Others who work with it have their own.");
 }

@@ -12,7 +12,8 @@ internal sealed class Voice(IJSRuntime js)
     public async Task<bool> Can() => (await Module()).Invoke<bool>("can");
 
     /// <summary>Says a sentence, its units and signs as words.</summary>
-    public async Task Say(string sentence) => (await Module()).InvokeVoid("say", ReadAloud.Of(sentence));
+    public async Task Say(string sentence) =>
+        (await Module()).InvokeVoid("say", ReadAloud.Of(sentence, OwnTongue), OwnTongue.Code);
 
     private Task<IJSInProcessObjectReference> Module() =>
         module ??= js.InvokeAsync<IJSInProcessObjectReference>("import", "./speech.js").AsTask();

@@ -3,24 +3,22 @@ namespace Witnessmark.Client.Today;
 /// <summary>Words of the day's list and of an arrival.</summary>
 internal static class TodayWords
 {
-    public const string Title = "Today";
-    public const string None = "No job on this device yet.";
-    public const string Arrival = "A machine arrives";
-    public const string Machine = "Which machine?";
-    public const string Purpose = "What is it here for?";
-    public const string Promised = "Promised for (if it is)";
-    public const string Open = "Open the job";
-    public const string AnotherMachine = "Another one: find it in the register";
-    public const string Sheet = "By which figure sheet?";
-    public const string ChooseSheet = "Choose the figure sheet that judges it.";
-    public const string ChooseMachine = "Choose the machine first.";
-    public const string ChoosePurpose = "Choose what it is here for.";
-    public const string NotFound = "There is no such page";
+    public static string Title => Say($"Today");
+    public static string None => Say($"No job on this device yet.");
+    public static string Arrival => Say($"A machine arrives");
+    public static string Machine => Say($"Which machine?");
+    public static string Purpose => Say($"What is it here for?");
+    public static string Promised => Say($"Promised for (if it is)");
+    public static string Open => Say($"Open the job");
+    public static string AnotherMachine => Say($"Another one: find it in the register");
+    public static string Sheet => Say($"By which figure sheet?");
+    public static string ChooseSheet => Say($"Choose the figure sheet that judges it.");
+    public static string ChooseMachine => Say($"Choose the machine first.");
+    public static string ChoosePurpose => Say($"Choose what it is here for.");
+    public static string NotFound => Say($"There is no such page");
 
-    public static string Points(int count) => count == 1 ? "1 point" : $"{count} points";
+    public static string Points(int count) => Say(Sentence.Count(count, $"1 point", $"{count} points"));
 
     public static string Holds(int count) =>
-        count == 0 ? "ready to go"
-        : count == 1 ? "1 hold"
-        : $"{count} holds";
+        count == 0 ? Say($"ready to go") : Say(Sentence.Count(count, $"1 hold", $"{count} holds"));
 }

@@ -14,6 +14,7 @@
     attribute("data-contrast", more.matches ? "stronger" : chosen.contrast, "system");
     attribute("data-text", chosen.text, "normal");
     attribute("data-hand", chosen.hand);
+    root.lang = chosen.language ?? "en";
     for (const meta of document.querySelectorAll("meta[name=theme-color]"))
       meta.content = grounds[chosen.scheme] ?? grounds[meta.media.includes("dark") ? "dark" : "light"];
   };
@@ -27,8 +28,8 @@
   };
 
   window.look = {
-    put(scheme, contrast, text, hand) {
-      chosen = { scheme, contrast, text, hand };
+    put(scheme, contrast, text, hand, language) {
+      chosen = { scheme, contrast, text, hand, language };
       localStorage.setItem("look", JSON.stringify(chosen));
       draw();
     },

@@ -7,7 +7,8 @@ const cacheName = `shell ${self.assetsManifest.version}`;
 const wanted = /\.(wasm|js|json|css|woff2|html|svg|png|webmanifest|dat|blat|txt)$/;
 const unwanted = /^service-worker(\.published)?\.js$|\.map$/;
 const assets = self.assetsManifest.assets.filter((a) => wanted.test(a.url) && !unwanted.test(a.url));
-const paths = new Set(assets.map((a) => new URL(a.url, self.location).pathname));
+const languages = self.assetsManifest.assets.filter((a) => /\.po$/.test(a.url)); // fetched when somebody chooses one
+const paths = new Set([...assets, ...languages].map((a) => new URL(a.url, self.location).pathname));
 const index = new URL("index.html", self.location).pathname;
 const patience = 2500; // ms: then the start from the cache goes ahead
 
@@ -23,8 +24,15 @@ self.addEventListener("fetch", (event) => {
 
 async function install() {
   const cache = await caches.open(cacheName);
-  await cache.addAll(assets.map((a) => new Request(a.url, { integrity: a.hash, cache: "no-cache" })));
+  const all = [...assets, ...(await spoken())];
+  await cache.addAll(all.map((a) => new Request(a.url, { integrity: a.hash, cache: "no-cache" })));
   await self.skipWaiting();
+}
+
+/** The languages that the version before kept: who works in one goes on in it. */
+async function spoken() {
+  const had = await Promise.all(languages.map((a) => caches.match(new URL(a.url, self.location).href)));
+  return languages.filter((_, i) => had[i]);
 }
 
 async function activate() {
@@ -46,5 +54,9 @@ async function page() {
 
 async function file(request, path) {
   const cache = await caches.open(cacheName);
-  return (await cache.match(path)) ?? fetch(request);
+  const kept = await cache.match(path);
+  if (kept || !path.endsWith(".po")) return kept ?? fetch(request);
+  const answer = await fetch(request);
+  if (answer.ok) await cache.put(path, answer.clone());
+  return answer;
 }

@@ -12,7 +12,7 @@ internal static class Obstacle
                 $"State {rules.Name(ring)} requires itself, directly or through others, so it can never be changed."
             );
         if (!rules.Consistent(rules.Initial))
-            return Unreachable("At the start a state is 1 whose requirements are not met.");
+            return Unreachable($"At the start a state is 1 whose requirements are not met.");
         if (rules.Final.Contradicts)
             return Unreachable(
                 $"The end asks for {Names(rules, rules.Final)} both 0 and 1, with what the other final states require."
@@ -63,9 +63,7 @@ internal static class Obstacle
 
     public static Refusal OneWay(StateRules rules, IReadOnlyList<BenchTask> tasks) =>
         Unreachable(
-            "The order asked for needs "
-                + Any(rules, rules.OneWay & Used(rules, tasks))
-                + " at 1 and later at 0, but it cannot be undone: give it a time to clear, or change what comes after what."
+            $"The order asked for needs {Any(rules, rules.OneWay & Used(rules, tasks))} at 1 and later at 0, but it cannot be undone: give it a time to clear, or change what comes after what."
         );
 
     private static uint Used(StateRules rules, IReadOnlyList<BenchTask> tasks)
@@ -76,12 +74,16 @@ internal static class Obstacle
         return all.On & all.Off;
     }
 
-    private static Refusal Unreachable(string because) => new("unreachable", because);
+    private static Refusal Unreachable(Sentence because) => new("unreachable", because);
 
-    private static string Names(StateRules rules, StateNeed need) => Any(rules, need.On & need.Off);
+    private static Sentence Names(StateRules rules, StateNeed need) => Any(rules, need.On & need.Off);
 
     private static string First(StateRules rules, uint states) => rules.Name(BitOperations.TrailingZeroCount(states));
 
-    private static string Any(StateRules rules, uint states) =>
-        string.Join(" or ", Enumerable.Range(0, rules.Count).Where(s => (states >> s & 1) != 0).Select(rules.Name));
+    private static Sentence Any(StateRules rules, uint states) =>
+        Enumerable
+            .Range(0, rules.Count)
+            .Where(s => (states >> s & 1) != 0)
+            .Select(s => Sentence.Of(rules.Name(s)))
+            .Aggregate((all, next) => $"{all} or {next}");
 }

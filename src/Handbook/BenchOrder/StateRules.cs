@@ -145,7 +145,7 @@ internal sealed class StateRules
         foreach (var (name, on) in values)
             need = number.TryGetValue(name, out var s)
                 ? need.And(s, on)
-                : throw new ArgumentException($"There is no state \"{name}\".", nameof(values));
+                : throw new ArgumentException("There is no state \"{name}\".", nameof(values));
         return need;
     }
 }

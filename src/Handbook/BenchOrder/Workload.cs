@@ -89,7 +89,7 @@ internal sealed class Workload
                     (set, id) =>
                         number.TryGetValue(id, out var i)
                             ? set.With(i)
-                            : throw new ArgumentException($"There is no task \"{id}\".", nameof(tasks))
+                            : throw new ArgumentException("There is no task \"{id}\".", nameof(tasks))
                 )
             ),
         ];

@@ -51,7 +51,7 @@ public static class BrakeDisc
             ? judged
             : Answer<DiscJudged>.Refuse(
                 "tooFewReadings",
-                "One reading says nothing of the variation: measure the thickness at several places round the disc.",
+                $"One reading says nothing of the variation: measure the thickness at several places round the disc.",
                 judged
             );
     }

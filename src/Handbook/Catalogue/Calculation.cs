@@ -59,7 +59,7 @@ public sealed record Reply(JsonObject? Outputs, Refusal? Refusal, string? Malfor
             return new() { ["wrong"] = Malformed };
         if (Refusal is null)
             return Outputs!;
-        var json = new JsonObject { ["refused"] = Refusal.Key, ["because"] = Refusal.Because };
+        var json = new JsonObject { ["refused"] = Refusal.Key, ["because"] = Refusal.Because.ToString() };
         foreach (var (name, value) in Outputs!)
             json.Add(name, value?.DeepClone());
         return json;

@@ -52,7 +52,7 @@ public static class ForkAir
         if (leg.AirAt(leg.Travel) <= 0)
             return Answer<ForkForces>.Refuse(
                 "noAir",
-                "Oil and spring fill the leg before the end of its travel: the fork would lock solid and burst its seals. Lower the oil, or check the measures."
+                $"Oil and spring fill the leg before the end of its travel: the fork would lock solid and burst its seals. Lower the oil, or check the measures."
             );
         var volume = leg.AirAt(position);
         var compression = Math.Pow(leg.AirAt(default) / volume, exponent);

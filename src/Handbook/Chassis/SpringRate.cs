@@ -25,7 +25,7 @@ public static class SpringRate
         if (staticSag.Millimetres <= 0)
             return Answer<FittedSpring>.Refuse(
                 "toppedOut",
-                "Without the rider the suspension stands at its top stop, so the sags do not show the spring: take preload off until the machine sinks under its own weight, and read both again."
+                $"Without the rider the suspension stands at its top stop, so the sags do not show the spring: take preload off until the machine sinks under its own weight, and read both again."
             );
         if (riderSag <= staticSag)
             throw new ArgumentException("The rider sag must be above the static sag.", nameof(riderSag));

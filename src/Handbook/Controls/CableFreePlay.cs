@@ -38,12 +38,12 @@ public static class CableFreePlay
         if (line is not { } l || Math.Abs(l.PerTurn) < LeastMove * u / Math.Sqrt(l.Sxx))
             return Answer<RemainingPlay>.Refuse(
                 "trialTooSmall",
-                "The trial moved the play too little to learn from: turn the adjuster further and read again."
+                $"The trial moved the play too little to learn from: turn the adjuster further and read again."
             );
         if (l.PerTurn < 0)
             return Answer<RemainingPlay>.Refuse(
                 "notTightening",
-                "The play grew while the adjuster was tightened: check the direction and the readings."
+                $"The play grew while the adjuster was tightened: check the direction and the readings."
             );
         return Guarded(l, target, u);
     }
@@ -59,7 +59,7 @@ public static class CableFreePlay
             return remaining;
         return Answer<RemainingPlay>.Refuse(
             "wouldGoTaut",
-            "The target lies so near to a taut cable that these readings cannot rule it out: read more exactly, or make a smaller step.",
+            $"The target lies so near to a taut cable that these readings cannot rule it out: read more exactly, or make a smaller step.",
             remaining with
             {
                 Turns = null,

@@ -60,7 +60,7 @@ internal sealed class DueCount(OdometerHistory odometer, DateOnly today, Length 
         : days <= horizonDays ? DueState.Soon
         : DueState.Later;
 
-    private sealed record Count(DateOnly? Day, double Days, string Why);
+    private sealed record Count(DateOnly? Day, double Days, Sentence Why);
 }
 
 /// <summary>How one point stands.</summary>
@@ -76,7 +76,7 @@ public sealed record DuePoint(
     Length? ByDistance,
     DateOnly? ByDate,
     double DaysLeft,
-    string Why
+    Sentence Why
 );
 
 /// <summary>How urgent work is.</summary>

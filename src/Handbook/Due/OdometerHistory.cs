@@ -86,5 +86,5 @@ public readonly record struct OdometerReplacement(DateOnly Date, Length From, Le
 public readonly record struct OdometerBreak(DateOnly Date, Length From, Length To)
 {
     /// <summary>What to say of it.</summary>
-    public string Why => DueWords.Of(this);
+    public Sentence Why => DueWords.Of(this);
 }

@@ -40,7 +40,7 @@ public static class BatteryState
         if (restedFor.Seconds < LeastRest * (1 - Rounding))
             return Answer<BatteryCharge>.Refuse(
                 "notRested",
-                "Too soon: the voltage has not settled. Load the battery for 15 s (lights on, engine off), then leave it for 3 min with nothing drawing, and read."
+                $"Too soon: the voltage has not settled. Load the battery for 15 s (lights on, engine off), then leave it for 3 min with nothing drawing, and read."
             );
         var low = In(Table, voltage - meterError);
         var high = In(Table, voltage + meterError);

@@ -39,7 +39,7 @@ public static class ChargingBudget
         return budget.AtIdle is null
             ? Answer<Budget>.Refuse(
                 "outsideTable",
-                "The idle speed lies outside the points of the output: measure the output at idle too, or give the idle speed between them.",
+                $"The idle speed lies outside the points of the output: measure the output at idle too, or give the idle speed between them.",
                 budget
             )
             : budget;

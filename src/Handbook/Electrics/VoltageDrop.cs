@@ -40,7 +40,7 @@ public static class VoltageDrop
         if (drop < -NotSwapped * u)
             return Answer<LostVoltage>.Refuse(
                 "wrongWayRound",
-                "The fed end reads higher than the end that feeds it, by more than the meter explains: check which reading is which, and take both under the same load.",
+                $"The fed end reads higher than the end that feeds it, by more than the meter explains: check which reading is which, and take both under the same load.",
                 new(new(drop), new(u), null, null, null)
             );
         return new LostVoltage(

@@ -37,7 +37,7 @@ public static class CompressionSpread
         if (highest.Kilopascals <= 0)
             return Answer<Spread>.Refuse(
                 "noPressure",
-                "No cylinder built up any pressure: check the gauge and its seal, the throttle and the cranking, and read again."
+                $"No cylinder built up any pressure: check the gauge and its seal, the throttle and the cranking, and read again."
             );
         var apart = highest - lowest;
         var kept =

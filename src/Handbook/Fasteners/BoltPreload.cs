@@ -44,7 +44,7 @@ public static class BoltPreload
             ? assembly
             : Answer<Assembly>.Refuse(
                 "overProof",
-                "The torque would load the bolt beyond its proof load, so that it stretches for good: use a smaller part of its yield strength.",
+                $"The torque would load the bolt beyond its proof load, so that it stretches for good: use a smaller part of its yield strength.",
                 assembly with
                 {
                     Torque = null,

@@ -30,7 +30,7 @@ public static class TorqueTool
             ? tool
             : Answer<Tool>.Refuse(
                 "noToolCovers",
-                "None of these tools covers the setting between 20 % of its maximum (or its lowest mark) and its maximum: get one that does."
+                $"None of these tools covers the setting between 20 % of its maximum (or its lowest mark) and its maximum: get one that does."
             );
     }
 

@@ -38,7 +38,7 @@ public static class AxleNutShift
         if (squared <= 0)
             return Answer<NutShift>.Refuse(
                 "outOfReach",
-                "The nut loosens the chain by more than the whole target: no setting ends there. Check the pairs, or snug the axle first.",
+                $"The nut loosens the chain by more than the whole target: no setting ends there. Check the pairs, or snug the axle first.",
                 new(learnt.Mean, learnt.Deviation, null, null)
             );
         var spread = Math.Sqrt(Squared(learnt.Deviation.SquareMillimetres) + Squared(jobScatter.SquareMillimetres));

@@ -47,12 +47,12 @@ public static class ChainAdjustment
         if (line is not { } known || known.MoveInDeviations < LeastMove)
             return Answer<Remaining>.Refuse(
                 "trialTooSmall",
-                "The trial moved the slack too little to learn from: make a larger step on both adjusters and read again."
+                $"The trial moved the slack too little to learn from: make a larger step on both adjusters and read again."
             );
         if (known.Law.SquareMillimetresPerTurn < 0)
             return Answer<Remaining>.Refuse(
                 "notTightening",
-                "The slack grew while the adjusters were tightened: check the direction, the place on the chain and the readings."
+                $"The slack grew while the adjusters were tightened: check the direction, the place on the chain and the readings."
             );
         return Guarded(known, target, flatsPerTurn);
     }
@@ -91,7 +91,7 @@ public static class ChainAdjustment
             return remaining;
         return Answer<Remaining>.Refuse(
             "wouldGoTaut",
-            "So far from the trials the answer is too uncertain: it could pull the chain taut. Make a smaller step, read, and ask again.",
+            $"So far from the trials the answer is too uncertain: it could pull the chain taut. Make a smaller step, read, and ask again.",
             remaining with
             {
                 Turns = null,

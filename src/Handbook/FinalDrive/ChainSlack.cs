@@ -28,7 +28,7 @@ public static class ChainSlack
         if (excess < 0)
             return Answer<Slackness>.Refuse(
                 "taut",
-                "The chain is shorter than the taut loop: it cannot be fitted so, and the axle must come forward or the chain be longer.",
+                $"The chain is shorter than the taut loop: it cannot be fitted so, and the axle must come forward or the chain be longer.",
                 shape
             );
         if (loop.Slack(excess) is not { } reach)

@@ -48,12 +48,12 @@ public static class ChainWear
         if ((outer - inner) / 2 / pitch is < ThinnestRoller or > ThickestRoller)
             return Answer<Elongation>.Refuse(
                 "notTheSameRollers",
-                "Half the difference of outer and inner must be the diameter of a roller, about 0.6 of the pitch, and is not: measure both over the same two rollers."
+                $"Half the difference of outer and inner must be the diameter of a roller, about 0.6 of the pitch, and is not: measure both over the same two rollers."
             );
         if (elongation + 2 * u < ShortestChain)
             return Answer<Elongation>.Refuse(
                 "shorterThanNew",
-                "The chain measures shorter than a new one, which cannot be: count the links between the jaws again.",
+                $"The chain measures shorter than a new one, which cannot be: count the links between the jaws again.",
                 measured with
                 {
                     Verdict = null,

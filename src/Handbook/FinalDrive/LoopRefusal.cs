@@ -7,11 +7,11 @@ internal static class LoopRefusal
         where T : class =>
         Answer<T>.Refuse(
             "sprocketsTouch",
-            "With these teeth the sprockets would touch at this centre distance: check the teeth, the pitch and the distance."
+            $"With these teeth the sprockets would touch at this centre distance: check the teeth, the pitch and the distance."
         );
 
     public const string TooSlackKey = "tooSlack";
 
-    public const string TooSlack =
-        "The chain would be so long that its middle reaches the other run or a sprocket: check the links, the teeth and the distance.";
+    public static Sentence TooSlack =>
+        $"The chain would be so long that its middle reaches the other run or a sprocket: check the links, the teeth and the distance.";
 }

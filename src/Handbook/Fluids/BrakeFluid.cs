@@ -41,11 +41,11 @@ public static class BrakeFluid
     {
         var known =
             Array.Find(Known, g => g.Name == grade)
-            ?? throw new ArgumentException($"There is no grade \"{grade}\".", nameof(grade));
+            ?? throw new ArgumentException("There is no grade \"{grade}\".", nameof(grade));
         if (boilingPoint > Hottest)
             return Answer<JudgedFluid>.Refuse(
                 "notABoilingPoint",
-                "No brake fluid boils above 400 °C: check whether the tester shows °F, and measure again.",
+                $"No brake fluid boils above 400 °C: check whether the tester shows °F, and measure again.",
                 new(known.Dry, known.Wet, null)
             );
         return new JudgedFluid(known.Dry, known.Wet, State(known, boilingPoint.DegreesCelsius + Rounding));

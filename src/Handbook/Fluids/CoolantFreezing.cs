@@ -34,7 +34,7 @@ public static class CoolantFreezing
         if (mixture.ByVolume.At(percent) is not { } freezesAt)
             return Answer<FreezingPoint>.Refuse(
                 "outsideTable",
-                "The table ends at 57.8 % ethylene and 60 % propylene glycol by volume. More glycol than that protects no further and carries less heat: thin it with water."
+                $"The table ends at 57.8 % ethylene and 60 % propylene glycol by volume. More glycol than that protects no further and carries less heat: thin it with water."
             );
         return new FreezingPoint(new(freezesAt), mixture.ElsewhereAt(percent));
     }

@@ -30,7 +30,7 @@ public static class CoolantMix
         if (change * most < 0 || Math.Abs(change) > Math.Abs(most) + Rounding)
             return Answer<Exchange>.Refuse(
                 "outOfReach",
-                "What is filled in cannot bring the mixture there, even with everything drained: take concentrate to raise the share of glycol, water to lower it."
+                $"What is filled in cannot bring the mixture there, even with everything drained: take concentrate to raise the share of glycol, water to lower it."
             );
         return new Exchange(system * (change / most));
     }

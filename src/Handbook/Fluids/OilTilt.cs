@@ -32,7 +32,7 @@ public static class OilTilt
         if (Math.Abs(tilt.Radians) > Farthest.Radians + Rounding)
             return Answer<TiltedLevel>.Refuse(
                 "tooFarOver",
-                "More than 10° over, as on a side stand, the reading cannot be corrected: hold the machine as the maker says and read again."
+                $"More than 10° over, as on a side stand, the reading cannot be corrected: hold the machine as the maker says and read again."
             );
         var shift = stickOffset * Math.Tan(tilt.Radians);
         return new TiltedLevel(shift, shift / marksApart);

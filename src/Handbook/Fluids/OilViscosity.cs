@@ -41,12 +41,12 @@ public static class OilViscosity
         if (at100 >= at40)
             return Answer<ViscosityLine>.Refuse(
                 "notThinning",
-                "The oil would not get thinner from 40 °C to 100 °C, which no oil does: check whether the two figures are swapped."
+                $"The oil would not get thinner from 40 °C to 100 °C, which no oil does: check whether the two figures are swapped."
             );
         if (!OnTheChart(at40.SquareMillimetresPerSecond) || !OnTheChart(at100.SquareMillimetresPerSecond))
             return Answer<ViscosityLine>.Refuse(
                 "outsideRange",
-                "The equation holds from 0.21 to 20 000 000 mm²/s: a viscosity given lies outside."
+                $"The equation holds from 0.21 to 20 000 000 mm²/s: a viscosity given lies outside."
             );
         var (warm, hot) = (DoubleLog(at40), DoubleLog(at100));
         var slope = (warm - hot) / (Math.Log10(Hot) - Math.Log10(Warm));
@@ -56,7 +56,7 @@ public static class OilViscosity
             : Refused(
                 intercept,
                 slope,
-                "The equation holds from -70 °C to 340 °C at the most: ask for a temperature between."
+                $"The equation holds from -70 °C to 340 °C at the most: ask for a temperature between."
             );
     }
 
@@ -69,7 +69,7 @@ public static class OilViscosity
             : Refused(
                 intercept,
                 slope,
-                "At this temperature the line leaves the range of the equation, 0.21 to 20 000 000 mm²/s."
+                $"At this temperature the line leaves the range of the equation, 0.21 to 20 000 000 mm²/s."
             );
     }
 
@@ -82,7 +82,7 @@ public static class OilViscosity
 
     private static bool OnTheChart(double viscosity) => viscosity is >= Thinnest and <= Thickest;
 
-    private static Answer<ViscosityLine> Refused(double intercept, double slope, string because) =>
+    private static Answer<ViscosityLine> Refused(double intercept, double slope, Sentence because) =>
         Answer<ViscosityLine>.Refuse("outsideRange", because, new(null, intercept, slope));
 }
 

@@ -42,7 +42,7 @@ public static class OilWarmth
         if (Math.Max(Math.Abs(oilGrows), Math.Abs(caseGrows)) > MostGrowth)
             return Answer<WarmedOil>.Refuse(
                 "expansionTooLarge",
-                "Oil or case would change by more than a fifth of its volume: check both coefficients (oil about 0.0007 1/K, aluminium about 0.000023 1/K) and both temperatures."
+                $"Oil or case would change by more than a fifth of its volume: check both coefficients (oil about 0.0007 1/K, aluminium about 0.000023 1/K) and both temperatures."
             );
         var change = volume * ((1 + oilGrows) / (1 + caseGrows) - 1);
         return new WarmedOil(change, change / betweenMarks);

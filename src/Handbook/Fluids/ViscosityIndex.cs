@@ -31,12 +31,12 @@ public static class ViscosityIndex
         if (at100 < Thinnest)
             return Answer<IndexedOil>.Refuse(
                 "below2",
-                "The viscosity index is not defined for an oil thinner than 2 mm²/s at 100 °C."
+                $"The viscosity index is not defined for an oil thinner than 2 mm²/s at 100 °C."
             );
         if (at100 >= at40)
             return Answer<IndexedOil>.Refuse(
                 "notThinning",
-                "The oil would not get thinner from 40 °C to 100 °C, which no oil does: check whether the two figures are swapped."
+                $"The oil would not get thinner from 40 °C to 100 °C, which no oil does: check whether the two figures are swapped."
             );
         var (u, y) = (at40.SquareMillimetresPerSecond, at100.SquareMillimetresPerSecond);
         var low = LowIndex.At(y) ?? 0.8353 * y * y + 14.67 * y - 216;

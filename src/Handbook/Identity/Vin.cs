@@ -50,7 +50,8 @@ public static class Vin
             small ? vin[..3] + vin[11..14] : vin[..3],
             small,
             check != vin[8] && region == VinRegion.Elsewhere
-                ? "The check digit does not fit. Outside North America none is required, so this is no fault by itself; compare with the papers."
+                ? (Sentence)
+                    $"The check digit does not fit. Outside North America none is required, so this is no fault by itself; compare with the papers."
                 : null
         );
     }
@@ -86,5 +87,5 @@ public sealed record VinReading(
     IReadOnlyList<int> ModelYears,
     string ManufacturerCode,
     bool SmallManufacturer,
-    string? Note
+    Sentence? Note
 );

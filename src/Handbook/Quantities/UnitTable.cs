@@ -125,7 +125,7 @@ public static class UnitTable
     /// <summary>The unit so written, for callers that name it in code.</summary>
     /// <exception cref="ArgumentException">There is no such unit.</exception>
     public static Unit Named(string symbol) =>
-        Find(symbol) ?? throw new ArgumentException($"There is no unit \"{symbol}\".", nameof(symbol));
+        Find(symbol) ?? throw new ArgumentException("There is no unit \"{symbol}\".", nameof(symbol));
 
     /// <summary>The units that measure one dimension, in the order of the contract.</summary>
     public static IEnumerable<Unit> Measuring(Dimension dimension) => Units.Where(u => u.Dimension == dimension);

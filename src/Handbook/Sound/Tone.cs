@@ -72,7 +72,7 @@ public static class Tone
         var high = expected?.Max.Hertz ?? Math.Min(Highest, recording.Rate.Hertz / 8);
         if (recording.Seconds < Math.Max(LeastSeconds, FewestPeriods / low * (1 - 1e-9)))
             return Refuse(
-                "The recording is too short for so low a tone: six periods are needed, better twenty. Record longer, or expect a higher tone."
+                $"The recording is too short for so low a tone: six periods are needed, better twenty. Record longer, or expect a higher tone."
             );
         return Among(
             Pitches.Of(recording, low, high, mains is { } told ? [told.Hertz] : MainsOfTheWorld),
@@ -89,8 +89,8 @@ public static class Tone
             return Hum();
         if (pitch is null || pitch.Deviation > MostDeviation * pitch.Hertz)
             return Refuse(
-                "No clear tone: nothing repeats evenly through the recording. Come closer, keep other noise away, pluck again, "
-                    + "or say which range of frequencies to expect."
+                $"No clear tone: nothing repeats evenly through the recording. Come closer, keep other noise away, pluck again, "
+                    + $"or say which range of frequencies to expect."
             );
         if (pitches.Quiet.Any(q => q.IsHum(pitch, NearHum) && !q.Confirms(pitch, ExactlySamePitch)))
             return Hum();
@@ -103,8 +103,8 @@ public static class Tone
             )
         )
             return Refuse(
-                "Two tones are in the recording and nothing tells which is meant: say which range to expect, "
-                    + "or give the mains frequency when the other one is hum."
+                $"Two tones are in the recording and nothing tells which is meant: say which range to expect, "
+                    + $"or give the mains frequency when the other one is hum."
             );
         return new Heard(
             new(pitch.Hertz),
@@ -119,9 +119,9 @@ public static class Tone
         && (other.Hertz > pitch.Hertz / 1.2 || pitches.Quiet.Any(q => q.IsHum(other, NearHum)));
 
     private static Answer<Heard> Hum() =>
-        Refuse("The tone cannot be told from mains hum: record away from lamps, chargers and mains leads.");
+        Refuse($"The tone cannot be told from mains hum: record away from lamps, chargers and mains leads.");
 
-    private static Answer<Heard> Refuse(string because) => Answer<Heard>.Refuse("noClearTone", because);
+    private static Answer<Heard> Refuse(Sentence because) => Answer<Heard>.Refuse("noClearTone", because);
 }
 
 /// <summary>A tone that was heard.</summary>

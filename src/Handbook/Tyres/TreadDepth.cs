@@ -55,10 +55,12 @@ public static class TreadDepth
         };
     }
 
-    private static string WithoutDepth(string place, TreadLaw? law) =>
+    private static Sentence WithoutDepth(string place, TreadLaw? law) =>
         law is null
-            ? $"The table has no law of {place} for this kind of machine: look it up, or give the shop's own minimum."
-            : $"The law of {place} gives no depth here; it asks: {law.Asks}. Look at the tyre, or give the shop's own minimum.";
+            ? (Sentence)
+                $"The table has no law of {place} for this kind of machine: look it up, or give the shop's own minimum."
+            : (Sentence)
+                $"The law of {place} gives no depth here; it asks: {law.Asks}. Look at the tyre, or give the shop's own minimum.";
 
     private static Length Thinnest(ReadOnlySpan<Length> depths)
     {

@@ -35,18 +35,18 @@ public static class TyreDate
         if (code.Length == 3 && decade is null)
             return Answer<TyreAge>.Refuse(
                 "decadeUnknown",
-                "Three digits do not tell the decade: the tyre was made before 2000. Give the decade, or treat it as too old."
+                $"Three digits do not tell the decade: the tyre was made before 2000. Give the decade, or treat it as too old."
             );
         var year = code.Length == 4 ? LatestYear(tail, on.Year) : decade!.Value + tail;
         if (year < 1)
-            return NotAWeek("The calendar has no year before 1: check the day asked about.");
+            return NotAWeek($"The calendar has no year before 1: check the day asked about.");
         return InYear(week, year, on, code.Length == 4 && year < EarliestOfFourDigits ? TooEarly(year) : null);
     }
 
     /// <summary>Whether a text has the form of a date code: three or four digits.</summary>
     public static bool IsCode(string code) => code.Length is 3 or 4 && code.All(char.IsAsciiDigit);
 
-    private static Answer<TyreAge> InYear(int week, int year, DateOnly on, string? note)
+    private static Answer<TyreAge> InYear(int week, int year, DateOnly on, Sentence? note)
     {
         var first = FirstSunday(year);
         if (first.DayOfYear + 7 * (week - 1) > (new DateOnly(year, 12, 31).DayOfYear))
@@ -57,7 +57,7 @@ public static class TyreDate
         return new TyreAge(starts, new Duration((on.DayNumber - starts.DayNumber) * SecondsPerDay), note);
     }
 
-    private static string TooEarly(int year) =>
+    private static Sentence TooEarly(int year) =>
         $"No tyre of {year} carries four digits: the code is misread, or it lies after the day asked about.";
 
     private static DateOnly FirstSunday(int year)
@@ -70,11 +70,11 @@ public static class TyreDate
 
     private static int Digits(string digits) => digits.Aggregate(0, (number, digit) => number * 10 + (digit - '0'));
 
-    private static Answer<TyreAge> NotAWeek(string because) => Answer<TyreAge>.Refuse("notAWeek", because);
+    private static Answer<TyreAge> NotAWeek(Sentence because) => Answer<TyreAge>.Refuse("notAWeek", because);
 }
 
 /// <summary>When a tyre was made.</summary>
 /// <param name="WeekStarts">The Sunday that begins the week.</param>
 /// <param name="Age">From that Sunday to the day asked about.</param>
 /// <param name="Note">Why the year cannot be, or null.</param>
-public sealed record TyreAge(DateOnly WeekStarts, Duration Age, string? Note);
+public sealed record TyreAge(DateOnly WeekStarts, Duration Age, Sentence? Note);

@@ -60,29 +60,31 @@ public static partial class TyreMarking
         return Missing(tyre) is { } missing ? Answer<MarkedTyre>.Refuse("outsideTable", missing, tyre) : tyre;
     }
 
-    private static string? Missing(MarkedTyre tyre) =>
+    private static Sentence? Missing(MarkedTyre tyre) =>
         tyre.RimDiameter is null
-            ? $"No rim of code {tyre.RimCode} is in the table ({Rims.Keys.Min()} to {Rims.Keys.Max()}): read the marking again."
+            ? (Sentence)
+                $"No rim of code {tyre.RimCode} is in the table ({Rims.Keys.Min()} to {Rims.Keys.Max()}): read the marking again."
         : tyre.LoadIndex is not null && tyre.Load is null
-            ? $"Load index {tyre.LoadIndex} is not in the table ({Loads.Keys.Min()} to {Loads.Keys.Max()}): read the marking again."
+            ? (Sentence)
+                $"Load index {tyre.LoadIndex} is not in the table ({Loads.Keys.Min()} to {Loads.Keys.Max()}): read the marking again."
         : tyre is { SpeedSymbol: not (null or "Z"), Speed: null }
-            ? $"{tyre.SpeedSymbol} is no speed symbol of the table: read the marking again."
+            ? (Sentence)$"{tyre.SpeedSymbol} is no speed symbol of the table: read the marking again."
         : null;
 
-    private static string? Notes(Match match, int rim, string? inSize, string? symbol)
+    private static Sentence? Notes(Match match, int rim, string? inSize, string? symbol)
     {
-        var notes = new List<string>();
+        var notes = new List<Sentence>();
         if (match.Groups["open"].Success)
-            notes.Add("In brackets: made for more than this speed; its maker says for how much more.");
+            notes.Add($"In brackets: made for more than this speed; its maker says for how much more.");
         else if (symbol == "Z")
-            notes.Add("Z alone: made for more than 240 km/h; its maker says for how much more and for what load.");
+            notes.Add($"Z alone: made for more than 240 km/h; its maker says for how much more and for what load.");
         if (inSize is not null && inSize != symbol && !IsAbove240(inSize, symbol))
             notes.Add($"The size says {inSize}, the letter at the end {symbol}: read the marking again.");
         if (rim >= FirstCodeOfCarRims && !match.Groups["mc"].Success)
             notes.Add(
-                "No M/C: from rim code 13 on a motorcycle's tyre carries it. Make sure that this is no car tyre."
+                $"No M/C: from rim code 13 on a motorcycle's tyre carries it. Make sure that this is no car tyre."
             );
-        return notes.Count == 0 ? null : string.Join(" ", notes);
+        return notes.Count == 0 ? null : Sentence.List(notes, " ");
     }
 
     // Z in the size goes with V, W or Y at the end; with a slower letter it contradicts
@@ -97,12 +99,15 @@ public static partial class TyreMarking
             _ => TyreConstruction.Bias,
         };
 
-    private static string WhyNotMetric(string marking) =>
+    private static Sentence WhyNotMetric(string marking) =>
         InchSize().IsMatch(marking)
-            ? "This is a size in inches: it gives no aspect and no whole table to reckon with. Its maker's data sheet gives the dimensions."
+            ? (Sentence)
+                $"This is a size in inches: it gives no aspect and no whole table to reckon with. Its maker's data sheet gives the dimensions."
         : LetterSize().IsMatch(marking)
-            ? "This is a size in letters: its dimensions stand in a table of their own. Its maker's data sheet gives them."
-        : "This is no metric marking such as 180/55 ZR 17 M/C (73W): copy it from the side wall, from the width to the speed symbol.";
+            ? (Sentence)
+                $"This is a size in letters: its dimensions stand in a table of their own. Its maker's data sheet gives them."
+        : (Sentence)
+            $"This is no metric marking such as 180/55 ZR 17 M/C (73W): copy it from the side wall, from the width to the speed symbol.";
 
     private static int Number(Match match, string group) =>
         int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
@@ -170,5 +175,5 @@ public sealed record MarkedTyre(Length Width, Ratio Aspect, TyreConstruction Con
     public Speed? Speed { get; init; }
 
     /// <summary>What to mind about the marking.</summary>
-    public string? Note { get; init; }
+    public Sentence? Note { get; init; }
 }

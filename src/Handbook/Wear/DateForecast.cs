@@ -46,7 +46,7 @@ public static class DateForecast
         if (odometer.Length == 1 && prior is null)
             return Answer<DateOutlook>.Refuse(
                 "noUsage",
-                "One odometer reading does not tell how much the machine is ridden: read again another day, or say what it is used."
+                $"One odometer reading does not tell how much the machine is ridden: read again another day, or say what it is used."
             );
         var usage = Usage.Of(odometer, prior, scatter);
         var probabilities = new double[byDays.Length];
@@ -61,31 +61,30 @@ public static class DateForecast
             }
             : Answer<DateOutlook>.Refuse(
                 "notRidden",
-                "The machine was not ridden between the readings: there is no day to foretell.",
+                $"The machine was not ridden between the readings: there is no day to foretell.",
                 still
             );
     }
 
-    private static string? Backwards(ReadOnlySpan<OdometerDay> odometer)
+    private static Sentence? Backwards(ReadOnlySpan<OdometerDay> odometer)
     {
         if (odometer.IsEmpty)
             throw new ArgumentException("At least one reading is needed.", nameof(odometer));
-        string? back = null;
+        Sentence? back = null;
         for (var i = 1; i < odometer.Length; i++)
             if (!(odometer[i].Day > odometer[i - 1].Day))
                 throw new ArgumentException("Each day must be later than the one before.", nameof(odometer));
             else if (odometer[i].Distance < odometer[i - 1].Distance)
                 back ??=
-                    FormattableString.Invariant($"The odometer went back between day {odometer[i - 1].Day} and day ")
-                    + FormattableString.Invariant($"{odometer[i].Day}: replaced, set back or misread. ")
-                    + "Give only the readings since, or put the entry right.";
+                    $"The odometer went back between day {odometer[i - 1].Day} and day {odometer[i].Day}: replaced, set back or misread. Give only the readings since, or put the entry right.";
         return back;
     }
 
-    private static string? Caution(Usage usage) =>
+    private static Sentence? Caution(Usage usage) =>
         usage.Intervals < Usage.IntervalsThatTell
-            ? "Fewer than three intervals: the scatter of riding is hardly known, take the dates as rough."
-        : usage.Days < Usage.Year ? "The readings cover less than a year: another season may be ridden otherwise."
+            ? (Sentence)$"Fewer than three intervals: the scatter of riding is hardly known, take the dates as rough."
+        : usage.Days < Usage.Year
+            ? (Sentence)$"The readings cover less than a year: another season may be ridden otherwise."
         : null;
 }
 
@@ -117,5 +116,5 @@ public sealed record DateOutlook(
     double? Median,
     double? Early,
     int Intervals,
-    string? Caution
+    Sentence? Caution
 );

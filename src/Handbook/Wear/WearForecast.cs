@@ -57,9 +57,9 @@ public static class WearForecast
         return passage.Bounded(Z) ? outlook : Answer<WearOutlook>.Refuse("cannotPredict", NoBound, outlook);
     }
 
-    private const string NoBound =
-        "Readings and fleet do not tell this part's wear from no wear at all, so the distance left has no upper bound: read again "
-        + "after some distance, or read more finely.";
+    private static Sentence NoBound =>
+        $"Readings and fleet do not tell this part's wear from no wear at all, so the distance left has no upper bound: read again "
+        + $"after some distance, or read more finely.";
 
     private static Length? Ahead(double? thousands) =>
         thousands is { } t ? new Length(t * WearLine.ThousandKilometres) : null;

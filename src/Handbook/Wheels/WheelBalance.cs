@@ -45,7 +45,7 @@ public static class WheelBalance
         if (effect <= LeastEffect * Math.Max(initial.Amount, withTrial.Amount))
             return Answer<Balance>.Refuse(
                 "trialTooSmall",
-                "The trial weight changed the reading by nothing that can be told: no weight anybody could place follows from it. Take a heavier one and read again."
+                $"The trial weight changed the reading by nothing that can be told: no weight anybody could place follows from it. Take a heavier one and read again."
             );
         var mass = trialMass * (initial.Amount / effect);
         var angle =

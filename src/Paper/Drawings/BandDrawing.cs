@@ -21,7 +21,8 @@ public static class BandDrawing
     /// <summary>As SVG.</summary>
     /// <param name="order">The order.</param>
     /// <param name="width">Width of the surface: about that of the place it stands in, so that its text keeps its size.</param>
-    public static string Svg(PlannedOrder order, double width = 720) => SvgPen.Draw(Of(order, width));
+    public static string Svg(PlannedOrder order, double width = 720, Tongue? tongue = null) =>
+        SvgPen.Draw(Of(order, width), tongue);
 
     /// <summary>The geometry.</summary>
     public static Drawing Of(PlannedOrder order, double width = 720)
@@ -79,7 +80,13 @@ public static class BandDrawing
             yield return new Line(x, y, x, y + 5, Ink.Soft, 1);
             var words = OrderWords.Clock(new Duration(at));
             var room = Words.RoomFor(words, TextSize) / 2;
-            yield return new Words(Math.Clamp(x, room, width - room), y + 6 + TextSize, words, TextSize, Ink.Soft);
+            yield return new Words(
+                Math.Clamp(x, room, width - room),
+                y + 6 + TextSize,
+                Sentence.Of(words),
+                TextSize,
+                Ink.Soft
+            );
         }
     }
 
@@ -99,10 +106,10 @@ public static class BandDrawing
         return placed;
     }
 
-    private static string Label(PlannedOrder order)
+    private static Sentence Label(PlannedOrder order)
     {
-        var waits = order.Waits.Select(w => $"{w.What} until {OrderWords.Clock(w.End)}");
-        var running = string.Join(", ", waits);
-        return string.Join(" ", OrderWords.Totals(order)) + (running.Length > 0 ? $" Meanwhile runs: {running}." : "");
+        var waits = order.Waits.Select(w => (Sentence)$"{w.What} until {OrderWords.Clock(w.End)}").ToList();
+        var running = waits.Count > 0 ? (Sentence)$"Meanwhile runs: {Sentence.List(waits)}." : null;
+        return Sentence.Line([.. OrderWords.Totals(order), running]);
     }
 }

@@ -5,7 +5,7 @@ namespace Witnessmark.Paper.Drawings;
 /// <param name="Height">Height of the surface; y grows downwards.</param>
 /// <param name="Label">The drawing in one sentence, for people who do not see it.</param>
 /// <param name="Shapes">From the back to the front.</param>
-public sealed record Drawing(double Width, double Height, string Label, IReadOnlyList<Shape> Shapes);
+public sealed record Drawing(double Width, double Height, Sentence Label, IReadOnlyList<Shape> Shapes);
 
 /// <summary>What can be on a drawing.</summary>
 public abstract record Shape;
@@ -40,7 +40,7 @@ public sealed record Loop(IReadOnlyList<Spot> Corners, Ink Edge, double EdgeWidt
 public sealed record Words(
     double X,
     double Y,
-    string Text,
+    Sentence Text,
     double Size,
     Ink Ink,
     bool Bold = false,
@@ -48,7 +48,7 @@ public sealed record Words(
 ) : Shape
 {
     /// <summary>Width that is kept free for it. A digit of the font is 0.632 em wide, letters on average less.</summary>
-    public double Room => RoomFor(Text, Size);
+    public double Room => RoomFor(Text.ToString(), Size);
 
     /// <summary>Where it begins.</summary>
     public double Left => Centred ? X - Room / 2 : X;

@@ -15,7 +15,7 @@ public static class RoundRuleDrawing
     private const double Text = 13;
 
     /// <summary>As SVG.</summary>
-    public static string Svg(RoundView view) => SvgPen.Draw(Of(view));
+    public static string Svg(RoundView view, Tongue? tongue = null) => SvgPen.Draw(Of(view), tongue);
 
     /// <summary>The geometry.</summary>
     public static Drawing Of(RoundView view)
@@ -72,7 +72,7 @@ public static class RoundRuleDrawing
         yield return Name(view.Least, Size + 37.5);
     }
 
-    private static Words Name(string text, double y) =>
+    private static Words Name(Sentence text, double y) =>
         new(22, y, text, Math.Min(Text, Text * (Size - 22) / Words.RoomFor(text, Text)), Ink.Full, Centred: false);
 
     private static List<Spot> Wave(IReadOnlyList<double> values, Func<double, double> radius)

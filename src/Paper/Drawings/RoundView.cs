@@ -12,12 +12,12 @@ namespace Witnessmark.Paper.Drawings;
 /// <param name="Least">Name of the place with the smallest reading and its value.</param>
 /// <param name="Most">Name of the place with the largest reading and its value.</param>
 public sealed record RoundView(
-    string Label,
+    Sentence Label,
     IReadOnlyList<double> Values,
     double BandFrom,
     double BandTo,
-    string Least,
-    string Most
+    Sentence Least,
+    Sentence Most
 )
 {
     /// <summary>The round rule of a point; null where nothing is read round it, or fewer than three readings stand.</summary>
@@ -48,22 +48,21 @@ public sealed record RoundView(
         return (middle - half, middle + half);
     }
 
-    private static string LabelOf(PointState state, ReadingTaken now, string unit)
+    private static Sentence LabelOf(PointState state, ReadingTaken now, string unit)
     {
-        var limit = now.Opinion.Limit is { } l ? $", limit {Spoken.Of(l, unit)}" : "";
-        return $"{state.Point.Title} {now.Opinion.Shown}{limit}, {Spoken.Of(now.Opinion.Verdict)}, "
-            + $"{now.Opinion.Series.Count} readings round";
+        Sentence limit = now.Opinion.Limit is { } l ? (Sentence)$", limit {Spoken.Of(l, unit)}" : Sentence.Empty;
+        return $"{state.Point.Title} {now.Opinion.Shown}{limit}, {Spoken.Of(now.Opinion.Verdict)}, {now.Opinion.Series.Count} readings round";
     }
 
-    private static string Place(Point point, ReadingTaken reading, int index)
+    private static Sentence Place(Point point, ReadingTaken reading, int index)
     {
         if (index < reading.Places.Count)
             return $", {reading.Places[index]}";
         var step = (point.Reading.Step ?? "").Split(' ', 2);
         var counted = double.TryParse(step[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var each);
         return counted && step.Length == 2
-            ? $", {Spoken.Of(index * each)} {step[1]} on"
-            : $", reading {index + 1} of {reading.Opinion.Series.Count}";
+            ? (Sentence)$", {Spoken.Of(index * each)} {step[1]} on"
+            : (Sentence)$", reading {index + 1} of {reading.Opinion.Series.Count}";
     }
 }
 

@@ -6,7 +6,7 @@ namespace Witnessmark.Paper.Drawings;
 public static class RuleDrawing
 {
     /// <summary>As SVG for a screen.</summary>
-    public static string Svg(RuleView view) => SvgPen.Draw(Of(view, RuleSize.Screen));
+    public static string Svg(RuleView view, Tongue? tongue = null) => SvgPen.Draw(Of(view, RuleSize.Screen), tongue);
 
     /// <summary>The geometry.</summary>
     public static Drawing Of(RuleView view, RuleSize size)

@@ -51,16 +51,16 @@ internal static class RuleNumbers
         return written;
     }
 
-    private static IEnumerable<(double, string)> Ends(RuleView view)
+    private static IEnumerable<(double, Sentence)> Ends(RuleView view)
     {
         if (view.Level)
-            return [(0, "low mark"), (1, "high mark")];
+            return [(0, $"low mark"), (1, $"high mark")];
         var ends = (double?[])[view.Limit?.Min, view.Limit?.Max];
         return ends.OfType<double>().Select(v => (v, Spoken.Of(v)));
     }
 
     /// <summary>Centred on its place, pushed inwards where it would leave the surface; shrunk where it is wider than that.</summary>
-    private static Words Pushed(string text, double x, double y, double height, Ink ink, bool bold, RuleSize size)
+    private static Words Pushed(Sentence text, double x, double y, double height, Ink ink, bool bold, RuleSize size)
     {
         var fitting = Math.Min(height, height * size.Width / Words.RoomFor(text, height));
         var half = Words.RoomFor(text, fitting) / 2;

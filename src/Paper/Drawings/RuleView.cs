@@ -15,7 +15,7 @@ namespace Witnessmark.Paper.Drawings;
 /// <param name="Expected">What a correction should bring, or null.</param>
 /// <param name="Level">Whether it is a level between two marks, 0 and 1.</param>
 public sealed record RuleView(
-    string Label,
+    Sentence Label,
     Limit? Limit,
     Needle? Now,
     IReadOnlyList<double> Earlier,
@@ -77,15 +77,15 @@ public sealed record RuleView(
             : null;
     }
 
-    private static string LabelOf(PointState state, Limit? limit, Unit? unit, Needle? expected)
+    private static Sentence LabelOf(PointState state, Limit? limit, Unit? unit, Needle? expected)
     {
         var symbol = unit?.Symbol ?? "";
         var last = state.Readings.LastOrDefault()?.Opinion;
-        List<string> parts =
+        List<Sentence> parts =
         [
-            state.Current is { } now ? $"{state.Point.Title} {now.Opinion.Shown}"
-            : last is null ? $"{state.Point.Title} not read"
-            : $"{state.Point.Title} to be read again, last {last.Shown}",
+            state.Current is { } now ? (Sentence)$"{state.Point.Title} {now.Opinion.Shown}"
+            : last is null ? (Sentence)$"{state.Point.Title} not read"
+            : (Sentence)$"{state.Point.Title} to be read again, last {last.Shown}",
         ];
         if (limit is { } l)
             parts.Add($"limit {Spoken.Of(l, symbol)}");
@@ -95,7 +95,7 @@ public sealed record RuleView(
             parts.Add($"found at {found.Opinion.Shown}");
         if (expected is not null)
             parts.Add($"{Spoken.With(expected.Value, symbol)} expected after the correction");
-        return string.Join(", ", parts);
+        return Sentence.List(parts);
     }
 }
 
@@ -104,7 +104,7 @@ public sealed record RuleView(
 /// <param name="Uncertainty">Half its width, or null when there is none to tell.</param>
 /// <param name="Number">As written over it.</param>
 /// <param name="Verdict">What it proves; unread for one that is only expected.</param>
-public sealed record Needle(double Value, double? Uncertainty, string Number, VerdictWord Verdict);
+public sealed record Needle(double Value, double? Uncertainty, Sentence Number, VerdictWord Verdict);
 
 internal static class OpinionNumbers
 {
@@ -116,12 +116,12 @@ internal static class OpinionNumbers
         : null;
 
     /// <summary>The digits as shown to people (4.60 keeps its zero), where they are that value; else the value.</summary>
-    public static string Digits(this Opinion opinion, double value)
+    public static Sentence Digits(this Opinion opinion, double value)
     {
-        var shown = opinion.Shown.Split(' ')[0];
+        var shown = opinion.Shown.ToString().Split(' ')[0];
         var same =
             double.TryParse(shown.Replace('−', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out var read)
             && Math.Abs(read - value) <= 0.05 * Math.Max(Math.Abs(value), opinion.Uncertainty ?? 0);
-        return same ? shown.Replace('-', '−') : Spoken.Of(Math.Round(value, 3));
+        return same ? Sentence.Number(shown.Replace('-', '−')) : Spoken.Of(Math.Round(value, 3));
     }
 }

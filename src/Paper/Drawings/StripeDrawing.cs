@@ -18,14 +18,15 @@ public static class StripeDrawing
     /// <summary>As SVG, view box 0 0 14 22.</summary>
     /// <param name="stripe">The state.</param>
     /// <param name="current">Whether it is the point in hand: both halves are outlined.</param>
-    public static string Svg(Stripe stripe, bool current = false) => SvgPen.Draw(Of(stripe, current));
+    public static string Svg(Stripe stripe, bool current = false, Tongue? tongue = null) =>
+        SvgPen.Draw(Of(stripe, current), tongue);
 
     /// <summary>The geometry.</summary>
     public static Drawing Of(Stripe stripe, bool current = false) =>
         new(
             Width,
             Height,
-            current ? $"{Spoken.Of(stripe)}, in hand" : Spoken.Of(stripe),
+            current ? (Sentence)$"{Spoken.Of(stripe)}, in hand" : Spoken.Of(stripe),
             [.. Halves(stripe, current), .. Paint(stripe)]
         );
 
@@ -57,7 +58,7 @@ public static class StripeDrawing
                 new Line(0.8, 7.2, 13.2, 14.8, Ink.Full, 1.1),
             ],
             Stripe.Left => [new Line(7, 5, 7, 17, Ink.Full, 2)],
-            _ => throw new ArgumentOutOfRangeException(nameof(stripe), stripe, "A state without a drawing."),
+            _ => throw new ArgumentOutOfRangeException(nameof(stripe), stripe, $"A state without a drawing."),
         };
 
     /// <summary>A piece of paint between two heights, its middle shifted sideways.</summary>

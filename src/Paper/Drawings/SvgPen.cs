@@ -8,19 +8,20 @@ namespace Witnessmark.Paper.Drawings;
 public static class SvgPen
 {
     /// <summary>The drawing as one <c>svg</c> element without ids, so that any number of them fit into one page.</summary>
-    public static string Draw(Drawing drawing)
+    public static string Draw(Drawing drawing, Tongue? tongue = null)
     {
+        var said = tongue ?? Tongue.English;
         var svg = new StringBuilder();
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(drawing.Width)} {N(drawing.Height)}\" role=\"img\" aria-label=\"{Escaped(drawing.Label)}\">"
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(drawing.Width)} {N(drawing.Height)}\" role=\"img\" aria-label=\"{Escaped(drawing.Label.In(said))}\">"
         );
         foreach (var shape in drawing.Shapes)
-            svg.Append(Element(shape));
+            svg.Append(Element(shape, said));
         return svg.Append("</svg>").ToString();
     }
 
-    private static string Element(Shape shape) =>
+    private static string Element(Shape shape, Tongue tongue) =>
         shape switch
         {
             Line l =>
@@ -32,7 +33,7 @@ public static class SvgPen
             Patch p => $"<path d=\"{Closed(p.Corners)}\" fill=\"{Colour(p.Fill)}\"/>",
             Loop l => $"<path d=\"{Closed(l.Corners)}\" {Painted(null, l.Edge, l.EdgeWidth)}/>",
             Words w =>
-                $"<text x=\"{N(w.X)}\" y=\"{N(w.Y)}\" font-size=\"{N(w.Size)}\"{(w.Bold ? " font-weight=\"700\"" : "")}{(w.Centred ? " text-anchor=\"middle\"" : "")} fill=\"{Colour(w.Ink)}\">{Escaped(w.Text)}</text>",
+                $"<text x=\"{N(w.X)}\" y=\"{N(w.Y)}\" font-size=\"{N(w.Size)}\"{(w.Bold ? " font-weight=\"700\"" : "")}{(w.Centred ? " text-anchor=\"middle\"" : "")} fill=\"{Colour(w.Ink)}\">{Escaped(w.Text.In(tongue))}</text>",
             _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "A shape without an SVG form."),
         };
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PdfSharp.Drawing;
 using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Photographs;
@@ -33,24 +32,24 @@ internal static class EstimateTable
         pages.End();
     }
 
-    private static string Heading(Urgency urgency) =>
+    private static Sentence Heading(Urgency urgency) =>
         urgency switch
         {
-            Urgency.BeforeRiding => "To be put right before riding",
-            Urgency.ByNextService => "To be put right by the next service",
-            _ => "To keep an eye on",
+            Urgency.BeforeRiding => $"To be put right before riding",
+            Urgency.ByNextService => $"To be put right by the next service",
+            _ => $"To keep an eye on",
         };
 
     private static void Write(Pages pages, Finding finding, Func<string, byte[]?> pictures)
     {
         pages.Gap(4);
-        pages.Row([Cell.Of(0, Pages.Width, (finding.What, Typeface.Strong))], 2, false);
+        pages.Row([Cell.Of(0, Pages.Width, (Sentence.Of(finding.What), Typeface.Strong))], 2, false);
         foreach (var row in finding.Photographs.Chunk(PicturesInRow))
             pages.Row([.. row.Select((p, i) => Picture(p, i, pictures))], 2, false);
         if (finding.Estimate is { } estimate)
             Write(pages, estimate);
         else
-            pages.Row([Cell.Of(Indent, Pages.Width - Indent, ("No estimate was made.", Typeface.Body))], 1, false);
+            pages.Row([Cell.Of(Indent, Pages.Width - Indent, ($"No estimate was made.", Typeface.Body))], 1, false);
         Decision(pages, finding);
     }
 
@@ -59,34 +58,46 @@ internal static class EstimateTable
         var x = Indent + at * (PictureWidth + 10);
         return pictures(photograph.Picture.Sha256) is { } file
             ? Cell.Of(x, PictureWidth, XImage.FromStream(new MemoryStream(file)))
-            : Cell.Of(x, PictureWidth, ("The picture is not at the shop.", Typeface.Aside));
+            : Cell.Of(x, PictureWidth, ($"The picture is not at the shop.", Typeface.Aside));
     }
 
     private static void Write(Pages pages, Estimate estimate)
     {
         foreach (var part in estimate.Parts)
-            Line(pages, part.Item, part.Quantity, part.Price.Number, part.Amount.Number);
+            Line(
+                pages,
+                Sentence.Of(part.Item),
+                Sentence.Number(part.Quantity),
+                Sentence.Number(part.Price.Number),
+                Sentence.Number(part.Amount.Number)
+            );
         if (estimate.Minutes > 0)
             Line(
                 pages,
-                "Work",
-                string.Create(CultureInfo.InvariantCulture, $"{estimate.Minutes} min"),
-                $"{estimate.Terms.Rate.Number} / h",
-                estimate.Work.Number
+                $"Work",
+                $"{estimate.Minutes} min",
+                $"{Sentence.Number(estimate.Terms.Rate.Number)} / h",
+                Sentence.Number(estimate.Work.Number)
             );
         foreach (var tax in estimate.Taxes)
-            Line(pages, $"Tax, {tax.Percent} % on {tax.Net.Number}", "", "", tax.Tax.Number);
+            Line(
+                pages,
+                $"Tax, {Sentence.Number(tax.Percent.ToString())} % on {Sentence.Number(tax.Net.Number)}",
+                Sentence.Empty,
+                Sentence.Empty,
+                Sentence.Number(tax.Tax.Number)
+            );
         pages.Row(
             [
-                Cell.Of(Indent, ItemWidth, ("Total", Typeface.Strong)),
-                Cell.AtRight(AmountRight, estimate.Total.ToString(), Typeface.Strong),
+                Cell.Of(Indent, ItemWidth, ($"Total", Typeface.Strong)),
+                Cell.AtRight(AmountRight, Sentence.Number(estimate.Total.ToString()), Typeface.Strong),
             ],
             1,
             false
         );
     }
 
-    private static void Line(Pages pages, string item, string quantity, string price, string amount) =>
+    private static void Line(Pages pages, Sentence item, Sentence quantity, Sentence price, Sentence amount) =>
         pages.Row(
             [
                 Cell.Of(Indent, ItemWidth, (item, Typeface.Body)),
@@ -122,20 +133,20 @@ internal static class EstimateTable
         new(
             230,
             14,
-            "To be ticked by the owner: have it done, or leave it",
+            $"To be ticked by the owner: have it done, or leave it",
             [
                 new Box(0.5, 2, 9, 9, 0, null, Ink.Full, 0.8),
-                new Words(15, 10, "have it done", 9, Ink.Full, false, false),
+                new Words(15, 10, $"have it done", 9, Ink.Full, false, false),
                 new Box(110, 2, 9, 9, 0, null, Ink.Full, 0.8),
-                new Words(124.5, 10, "leave it", 9, Ink.Full, false, false),
+                new Words(124.5, 10, $"leave it", 9, Ink.Full, false, false),
             ]
         );
 
     private static IReadOnlyList<Cell> Columns() =>
         [
-            Cell.Of(0, ItemWidth, ("Finding, parts, work", Typeface.Aside)),
-            Cell.AtRight(QuantityRight, "Quantity", Typeface.Aside),
-            Cell.AtRight(PriceRight, "Each", Typeface.Aside),
-            Cell.AtRight(AmountRight, "Amount", Typeface.Aside),
+            Cell.Of(0, ItemWidth, ($"Finding, parts, work", Typeface.Aside)),
+            Cell.AtRight(QuantityRight, $"Quantity", Typeface.Aside),
+            Cell.AtRight(PriceRight, $"Each", Typeface.Aside),
+            Cell.AtRight(AmountRight, $"Amount", Typeface.Aside),
         ];
 }

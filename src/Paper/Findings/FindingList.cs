@@ -13,7 +13,7 @@ public static class FindingList
     {
         if (state.Findings.Count == 0)
             return;
-        pages.Begin("What we found and told the owner", 36);
+        pages.Begin($"What we found and told the owner", 36);
         foreach (var finding in Sorted(state.Findings))
             pages.Row(Row(finding), 3);
         pages.End();
@@ -23,16 +23,18 @@ public static class FindingList
     internal static IEnumerable<Finding> Sorted(IEnumerable<Finding> findings) => findings.OrderBy(f => f.Urgency);
 
     /// <summary>The sentences under a finding, in order, and whether each is loud.</summary>
-    public static IEnumerable<(string Line, bool Loud)> Of(Finding finding)
+    public static IEnumerable<(Sentence Line, bool Loud)> Of(Finding finding)
     {
         yield return (
-            finding.Estimate is { } estimate ? $"Estimate: {estimate.Total} with tax." : "No estimate was made.",
+            finding.Estimate is { } estimate
+                ? (Sentence)$"Estimate: {Sentence.Number(estimate.Total.ToString())} with tax."
+                : (Sentence)$"No estimate was made.",
             false
         );
         if (FindingWords.Decided(finding) is { } decided)
             yield return (decided, finding.DeclinedBeforeRiding);
         else
-            yield return ("The owner has not decided on it.", finding.Urgency == Urgency.BeforeRiding);
+            yield return ($"The owner has not decided on it.", finding.Urgency == Urgency.BeforeRiding);
         if (FindingWords.Outcome(finding) is { } outcome)
             yield return (outcome, finding is { Urgency: Urgency.BeforeRiding, IsPutRight: false });
     }
@@ -46,7 +48,7 @@ public static class FindingList
             width,
             [
                 ($"{finding.What} ({finding.Urgency.InWords()})", Typeface.Strong),
-                .. Of(finding).Select(s => ((string?)s.Line, s.Loud ? Typeface.Strong : Typeface.Body)),
+                .. Of(finding).Select(s => ((Sentence?)s.Line, s.Loud ? Typeface.Strong : Typeface.Body)),
             ]
         );
         return signature is null

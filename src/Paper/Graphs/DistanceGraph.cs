@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Paper.Drawings;
 
@@ -10,8 +9,8 @@ public static class DistanceGraph
     private const int MostDots = 60; // more would be one smear
 
     /// <summary>As SVG for a screen; null with fewer than two readings.</summary>
-    public static string? Svg(IReadOnlyList<DistanceSeen> distances) =>
-        Of(distances) is { } drawing ? SvgPen.Draw(drawing) : null;
+    public static string? Svg(IReadOnlyList<DistanceSeen> distances, Tongue? tongue = null) =>
+        Of(distances) is { } drawing ? SvgPen.Draw(drawing, tongue) : null;
 
     /// <summary>The geometry; null with fewer than two readings: a single one is a number.</summary>
     public static Drawing? Of(IReadOnlyList<DistanceSeen> distances)
@@ -84,9 +83,7 @@ public static class DistanceGraph
         );
         for (var year = from; year <= to; year++)
             if (year % every == 0 && new DateOnly(year, 1, 1).DayNumber >= plane.X.From)
-                years.AddRange(
-                    plane.Tick(new DateOnly(year, 1, 1).DayNumber, year.ToString(CultureInfo.InvariantCulture))
-                );
+                years.AddRange(plane.Tick(new DateOnly(year, 1, 1).DayNumber, $"{year}"));
         return years;
     }
 
@@ -109,22 +106,21 @@ public static class DistanceGraph
 
     private static double X(DistanceSeen seen) => seen.Distance.Day.DayNumber;
 
-    private static string Label(IReadOnlyList<DistanceSeen> distances)
+    private static Sentence Label(IReadOnlyList<DistanceSeen> distances)
     {
-        List<string> parts =
+        List<Sentence> parts =
         [
             $"{distances.Count} odometer readings, from {Said(distances[0])} to {Said(distances[^1])}",
-            .. distances.Where(d => d.Mark == DistanceMark.WentBack).Select(d => $"went back to {Said(d)}"),
+            .. distances.Where(d => d.Mark == DistanceMark.WentBack).Select(d => (Sentence)$"went back to {Said(d)}"),
             .. distances
                 .Where(d => d.Mark == DistanceMark.Gap)
-                .Select(d => $"nothing for {d.DaysSince} days before {Day(d)}"),
+                .Select(d => (Sentence)$"nothing for {d.DaysSince} days before {Day(d)}"),
         ];
-        return string.Join(", ", parts);
+        return Sentence.List(parts);
     }
 
-    private static string Said(DistanceSeen seen) =>
+    private static Sentence Said(DistanceSeen seen) =>
         $"{Spoken.Of(Math.Round(seen.Distance.Kilometres))} km on {Day(seen)}";
 
-    private static string Day(DistanceSeen seen) =>
-        seen.Distance.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static Sentence Day(DistanceSeen seen) => Sentence.Day(DayForm.Figures, seen.Distance.Day);
 }

@@ -88,11 +88,11 @@ internal sealed record Plane(RuleScale X, RuleScale Y)
         foreach (var shape in Tick(value, Spoken.Of(value), free))
             yield return shape;
         if (unit.Length > 0)
-            yield return new Words(free, Height - 5, unit, Text, Ink.Soft, Centred: false);
+            yield return new Words(free, Height - 5, Sentence.Of(unit), Text, Ink.Soft, Centred: false);
     }
 
     /// <summary>A tick with its words, unless they would stand beyond the edge or a place that is taken.</summary>
-    public IEnumerable<Shape> Tick(double x, string text, double free = Width)
+    public IEnumerable<Shape> Tick(double x, Sentence text, double free = Width)
     {
         yield return new Line(XOf(x), Height - Bottom, XOf(x), Height - Bottom + 4, Ink.Soft, 1);
         var words = new Words(XOf(x), Height - 5, text, Text, Ink.Soft);

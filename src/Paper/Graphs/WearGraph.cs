@@ -11,8 +11,8 @@ public static class WearGraph
     private const double MostAhead = 2.5; // times the median distance left: further ahead the fan is cut
 
     /// <summary>As SVG for a screen; null when there is no reading that could be drawn.</summary>
-    public static string? Svg(PointHistory history, PointForecast forecast) =>
-        Of(history, forecast) is { } drawing ? SvgPen.Draw(drawing) : null;
+    public static string? Svg(PointHistory history, PointForecast forecast, Tongue? tongue = null) =>
+        Of(history, forecast) is { } drawing ? SvgPen.Draw(drawing, tongue) : null;
 
     /// <summary>The geometry; null when there is no reading that could be drawn.</summary>
     public static Drawing? Of(PointHistory history, PointForecast forecast)
@@ -131,20 +131,25 @@ public static class WearGraph
 
     private static double Half(PointReading reading) => Coverage * (reading.Deviation ?? 0);
 
-    private static string Label(PointHistory history, IReadOnlyList<PointReading> readings, PointForecast forecast)
+    private static Sentence Label(PointHistory history, IReadOnlyList<PointReading> readings, PointForecast forecast)
     {
         var (first, last) = (readings[0], readings[^1]);
-        List<string> parts =
+        List<Sentence> parts =
         [
-            $"{history.Point.Title}, {(readings.Count == 1 ? "1 reading" : $"{readings.Count} readings")} over distance",
+            $"{history.Point.Title}, {Sentence.Count(readings.Count, $"1 reading", $"{readings.Count} readings")} over distance",
         ];
         if (readings.Count > 1)
             parts.Add($"from {first.Opinion.Shown} at {Kilometres(first)}");
-        parts.Add($"{(readings.Count > 1 ? "to " : "")}{last.Opinion.Shown} at {Kilometres(last)}");
+        Sentence end =
+            readings.Count > 1
+                ? (Sentence)$"to {last.Opinion.Shown} at {Kilometres(last)}"
+                : (Sentence)$"{last.Opinion.Shown} at {Kilometres(last)}";
+        parts.Add(end);
         if (history.Limit is { } limit)
             parts.Add($"limit {Spoken.Of(limit, history.Unit!.Symbol)}");
-        return $"{string.Join(", ", parts)}. {forecast.Words}";
+        return $"{Sentence.List(parts)}. {forecast.Words}";
     }
 
-    private static string Kilometres(PointReading reading) => $"{Spoken.Of(Math.Round(reading.Kilometres!.Value))} km";
+    private static Sentence Kilometres(PointReading reading) =>
+        $"{Spoken.Of(Math.Round(reading.Kilometres!.Value))} km";
 }

@@ -13,22 +13,26 @@ public static class BeforeYouRide
     internal static void Write(Pages pages, JobState state, Cell code)
     {
         var width = code.X - Gutter;
-        IReadOnlyList<Cell> row = [new(0, width, [.. Of(state).SelectMany(s => Hanging(s, width))]), code];
-        pages.Begin("Before you ride", Pages.HeightOf(row, 2));
+        IReadOnlyList<Cell> row =
+        [
+            Cell.Later(0, width, t => new(0, width, [.. Of(state).SelectMany(s => Hanging(s.In(t), width))])),
+            code,
+        ];
+        pages.Begin($"Before you ride", pages.HeightOf(row, 2));
         pages.Row(row, 2, false);
         pages.End();
     }
 
     /// <summary>A dash before the first line, and the further lines under its text.</summary>
     private static IEnumerable<TextLine> Hanging(string sentence, double width) =>
-        Cell.Of(0, width - 12, (sentence, Typeface.Body))
+        Cell.Set(0, width - 12, [(sentence, Typeface.Body)])
             .Lines.Select((l, i) => l with { Text = $"{(i == 0 ? "– " : "   ")}{l.Text}" });
 
     /// <summary>The sentences in order.</summary>
-    public static IEnumerable<string> Of(JobState state)
+    public static IEnumerable<Sentence> Of(JobState state)
     {
         if (!SheetHead.Released(state))
-            yield return "Do not ride it: it has not been released.";
+            yield return $"Do not ride it: it has not been released.";
         foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.DoNotRide).Select(c => c.Number).Distinct())
             yield return $"Do not ride it until the maker has spoken on campaign {campaign}: its notice says so.";
         foreach (var campaign in (state.CampaignsOpen ?? []).Where(c => c.ParkOutside).Select(c => c.Number).Distinct())
@@ -41,7 +45,7 @@ public static class BeforeYouRide
             yield return $"{FindingWords.Title(finding)}have it put right by the next service.";
         foreach (var point in state.Points.Where(p => p.Stripe is Stripe.MarkedClose))
             yield return $"{point.Point.Title} is close to its limit: have it read again early.";
-        yield return "Look at tyres, brakes, lights, chain and oil yourself before each ride.";
-        yield return "The maker's manual and local law come before anything printed here.";
+        yield return $"Look at tyres, brakes, lights, chain and oil yourself before each ride.";
+        yield return $"The maker's manual and local law come before anything printed here.";
     }
 }

@@ -18,6 +18,7 @@ public static class HandoverSheet
     /// <param name="earlier">The machine's visits before this one.</param>
     /// <param name="pictures">The JPEG file of a photograph by its hash; null where there is none.</param>
     /// <param name="before">The machine's jobs in this workshop before this one; what is to be expected is told from them too.</param>
+    /// <param name="tongue">The language of the paper; null: English. The log book inside is the same in every one.</param>
     public static byte[] Pdf(
         JobState state,
         Workbench bench,
@@ -26,14 +27,17 @@ public static class HandoverSheet
         ShopSeal? seal = null,
         EarlierVisits? earlier = null,
         Func<string, byte[]?>? pictures = null,
-        IEnumerable<JobState>? before = null
+        IEnumerable<JobState>? before = null,
+        Tongue? tongue = null
     )
     {
+        var said = tongue ?? Tongue.English;
         var title = SheetHead.Title(state);
-        using var document = PdfFile.New(title, bench.Workshop.Name, printedOn);
+        using var document = PdfFile.New(title, bench.Workshop.Name, printedOn, said);
         var pages = new Pages(
             size ?? PaperSize.Of(bench.Workshop),
-            $"{title} · job {state.Job} · {bench.Workshop.Name}"
+            $"{title} · job {state.Job} · {bench.Workshop.Name}",
+            said
         );
         Fill(pages, state, bench, printedOn, seal, pictures ?? (_ => null), Outlook.Of(state, bench, before ?? []));
         AttachedFile.Add(

@@ -19,7 +19,7 @@ internal static class MeasuredTable
         var rows = state.Points.Where(p => p.IsMeasured()).Select(Row).ToList();
         if (rows.Count == 0)
             return;
-        pages.Begin("What we found and what we left it at", Pages.HeightOf(rows[0]), Columns());
+        pages.Begin($"What we found and what we left it at", pages.HeightOf(rows[0]), Columns());
         foreach (var row in rows)
             pages.Row(row, 3.5);
         pages.End();
@@ -27,10 +27,10 @@ internal static class MeasuredTable
 
     private static IReadOnlyList<Cell> Columns() =>
         [
-            Cell.Of(PointAt, LimitAt - PointAt, ("Point", Typeface.Aside)),
-            Cell.Of(LimitAt, FoundAt - LimitAt, ("Limit", Typeface.Aside)),
-            Cell.Of(FoundAt, RuleAt - FoundAt, ("Found", Typeface.Aside)),
-            Cell.Of(LeftAt, Pages.Width - LeftAt, ("Left at", Typeface.Aside)),
+            Cell.Of(PointAt, LimitAt - PointAt, ($"Point", Typeface.Aside)),
+            Cell.Of(LimitAt, FoundAt - LimitAt, ($"Limit", Typeface.Aside)),
+            Cell.Of(FoundAt, RuleAt - FoundAt, ($"Found", Typeface.Aside)),
+            Cell.Of(LeftAt, Pages.Width - LeftAt, ($"Left at", Typeface.Aside)),
         ];
 
     private static IReadOnlyList<Cell> Row(PointState point)
@@ -41,7 +41,7 @@ internal static class MeasuredTable
             Cell.Of(
                 PointAt,
                 LimitAt - PointAt - Gutter,
-                (point.Point.Title, Typeface.Strong),
+                (Sentence.Of(point.Point.Title), Typeface.Strong),
                 (PointWords.Done(point), Typeface.Aside)
             ),
             Cell.Of(

@@ -6,7 +6,7 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>Points that were judged by a figure of the workshop or of common practice, and who vouches for it where somebody's safety hangs on the point.</summary>
 public static class NotTheMakers
 {
-    internal const string Heading = "Judged by a figure that is not the maker's, the law's or a standard's";
+    internal static Sentence Heading => $"Judged by a figure that is not the maker's, the law's or a standard's";
 
     internal static void Write(Pages pages, JobState state)
     {
@@ -20,16 +20,18 @@ public static class NotTheMakers
     }
 
     /// <summary>A sentence for each point, safety first, and whether a name is missing in it.</summary>
-    public static IEnumerable<(string Line, bool Loud)> Of(JobState state) =>
+    public static IEnumerable<(Sentence Line, bool Loud)> Of(JobState state) =>
         state
             .Points.Where(p => p is { Figure.Origin.Binding: false, Readings.Count: > 0 })
             .OrderByDescending(p => p.NeedsVouching)
-            .Select(p => ($"{p.Point.Title}: {PointWords.Limit(p)}, {PointWords.Origin(p)}. {Who(p)}", IsMissing(p)));
+            .Select(p =>
+                ((Sentence)$"{p.Point.Title}: {PointWords.Limit(p)}, {PointWords.Origin(p)}. {Who(p)}", IsMissing(p))
+            );
 
-    private static string Who(PointState point) =>
-        !point.NeedsVouching ? "No safety point; nobody has to vouch for it."
-        : point.Vouched is { } vouched ? $"{vouched.Name} vouches for it."
-        : "Nobody has vouched for it.";
+    private static Sentence Who(PointState point) =>
+        !point.NeedsVouching ? (Sentence)$"No safety point; nobody has to vouch for it."
+        : point.Vouched is { } vouched ? (Sentence)$"{vouched.Name} vouches for it."
+        : (Sentence)$"Nobody has vouched for it.";
 
     private static bool IsMissing(PointState point) => point is { NeedsVouching: true, Vouched: null };
 }

@@ -16,7 +16,7 @@ internal static class PhotographList
         var rows = state.Photographs.Select(p => Row(p, state, pictures)).ToList();
         if (rows.Count == 0)
             return;
-        pages.Begin("Photographs", Pages.HeightOf(rows[0]));
+        pages.Begin($"Photographs", pages.HeightOf(rows[0]));
         foreach (var row in rows)
             pages.Row(row, 3.5);
         pages.End();
@@ -29,11 +29,11 @@ internal static class PhotographList
         [
             pictures(picture.Sha256) is { } file
                 ? Cell.Of(0, PictureWidth, XImage.FromStream(new MemoryStream(file)))
-                : Cell.Of(0, PictureWidth, ("The picture is not at the shop.", Typeface.Aside)),
+                : Cell.Of(0, PictureWidth, ($"The picture is not at the shop.", Typeface.Aside)),
             Cell.Of(
                 WordsAt,
                 Pages.Width - WordsAt,
-                (photograph.Shows, Typeface.Strong),
+                (Sentence.Of(photograph.Shows), Typeface.Strong),
                 (PointWords.Of(photograph, state), Typeface.Body),
                 ($"{photograph.Entry.By}, {photograph.Entry.At}", Typeface.Body),
                 ($"{picture.Width} × {picture.Height}, SHA-256 {picture.Sha256}", Typeface.Aside)

@@ -24,66 +24,72 @@ public static class PointWords
     public static bool IsTightened(this PointState state) => state.Point.Reading.Kind is ReadingKind.Tighten;
 
     /// <summary>What is permitted or demanded: <c>13 – 32 mm</c>; a level is judged between its marks.</summary>
-    public static string Limit(PointState state) =>
-        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 } ? "between the marks"
+    public static Sentence Limit(PointState state) =>
+        state.Point.Reading.Kind is ReadingKind.Level && state.Figure is { Min: 0, Max: 1 }
+            ? (Sentence)$"between the marks"
         : state.Figure is { } figure ? figure.Short
-        : "no figure";
+        : (Sentence)$"no figure";
 
     /// <summary>Who demands it; a figure that binds nobody says so.</summary>
-    public static string Origin(PointState state) =>
+    public static Sentence Origin(PointState state) =>
         state is { Given: { } given, Figure: { } figure }
-            ? $"{Of(figure.Origin)}; given at the bench by {given.Entry.By}"
+            ? (Sentence)$"{Of(figure.Origin)}; given at the bench by {given.Entry.By}"
             : Of(state.Figure?.Origin);
 
     /// <summary>What a photograph was taken of: the machine, a point, or where the point's figure stands.</summary>
-    public static string Of(Photograph photograph, JobState state)
+    public static Sentence Of(Photograph photograph, JobState state)
     {
-        var title = state.Points.FirstOrDefault(p => p.Point.Id == photograph.Point)?.Point.Title;
-        return photograph.Point.Length == 0 ? "The machine"
-            : photograph.Figure is not null ? $"{title ?? photograph.Point}: where its figure stands"
-            : title ?? photograph.Point;
+        var title = state.Points.FirstOrDefault(p => p.Point.Id == photograph.Point)?.Point.Title ?? photograph.Point;
+        return photograph.Point.Length == 0 ? (Sentence)$"The machine"
+            : photograph.Figure is not null ? (Sentence)$"{title}: where its figure stands"
+            : Sentence.Of(title);
     }
 
-    private static string Of(Origin? origin) =>
+    private static Sentence Of(Origin? origin) =>
         origin switch
         {
-            null => "",
+            null => Sentence.Empty,
             { Kind: OriginKind.Maker, Place: var place } => $"maker, {place}",
             { Kind: OriginKind.Law, Place: var place } => $"law, {place}",
             { Kind: OriginKind.Standard, Place: var place } => $"standard, {place}",
-            { Kind: OriginKind.Shop } => "the workshop's figure, not the maker's",
-            _ => "common practice, not the maker's figure",
+            { Kind: OriginKind.Shop } => $"the workshop's figure, not the maker's",
+            _ => $"common practice, not the maker's figure",
         };
 
     /// <summary>The first reading of this visit.</summary>
-    public static string Found(PointState state) => state.Found is { } found ? Shown(found) : "not read";
+    public static Sentence Found(PointState state) => state.Found is { } found ? Shown(found) : (Sentence)$"not read";
 
     /// <summary>The reading that counts when the machine leaves; a verdict that is not plainly inside stands with it.</summary>
-    public static string LeftAt(PointState state) =>
+    public static Sentence LeftAt(PointState state) =>
         state.Current is { } now ? Shown(now)
-        : state.Readings.Count > 0 ? "to be read again"
-        : "not read";
+        : state.Readings.Count > 0 ? (Sentence)$"to be read again"
+        : (Sentence)$"not read";
 
     /// <summary>The verdict where it is not plainly inside, else empty.</summary>
-    public static string Remark(PointState state) =>
-        state.Left is not null ? "left as it is"
-        : state.Current is not { } now ? ""
-        : now.Opinion.Verdict switch
+    public static Sentence Remark(PointState state)
+    {
+        if (state.Left is not null)
+            return $"left as it is";
+        return state.Current?.Opinion.Verdict switch
         {
-            VerdictWord.Outside => "outside",
-            VerdictWord.Unproven => "unproven",
-            VerdictWord.Close => state.Marked is null ? "close, not marked" : "close to its limit",
-            _ => state.Marked is null ? "not marked" : "",
+            null => Sentence.Empty,
+            VerdictWord.Outside => $"outside",
+            VerdictWord.Unproven => $"unproven",
+            VerdictWord.Close when state.Marked is null => $"close, not marked",
+            VerdictWord.Close => $"close to its limit",
+            _ when state.Marked is null => $"not marked",
+            _ => Sentence.Empty,
         };
+    }
 
     /// <summary>Corrections in order, and what the last reading was taken with.</summary>
-    public static string Done(PointState state) =>
-        string.Join("; ", state.Corrections.Select(c => c.Words).Concat(With(state.Readings.LastOrDefault())));
+    public static Sentence Done(PointState state) =>
+        Sentence.List(state.Corrections.Select(c => c.Words).Concat(With(state.Readings.LastOrDefault())), "; ");
 
-    private static IEnumerable<string> With(ReadingTaken? reading) =>
+    private static IEnumerable<Sentence> With(ReadingTaken? reading) =>
         reading?.Instrument is { } instrument ? [$"read with {instrument.Name}"] : [];
 
     /// <summary>A reading as people say it; as it was typed where no verdict put it into words.</summary>
-    public static string Shown(ReadingTaken reading) =>
-        reading.Opinion.Shown is { Length: > 0 } shown ? shown : string.Join(", ", reading.Raw);
+    public static Sentence Shown(ReadingTaken reading) =>
+        reading.Opinion.Shown is { Length: > 0 } shown ? shown : Sentence.List(reading.Raw.Select(Sentence.Number));
 }

@@ -13,23 +13,23 @@ internal static class SaidLists
     }
 
     /// <summary>The lists with their headings; some may be empty.</summary>
-    public static IEnumerable<(string Heading, IReadOnlyList<string> Lines)> Of(JobState state)
+    public static IEnumerable<(Sentence Heading, IReadOnlyList<Sentence> Lines)> Of(JobState state)
     {
         var left = state
             .Points.Where(p => p.Left is not null)
-            .Select(p => $"{p.Point.Title}: {p.Left!.Value.Why} ({p.Left.Value.Entry.By})");
-        yield return ("Left as it is, and why", [.. left]);
+            .Select(p => (Sentence)$"{p.Point.Title}: {p.Left!.Value.Why} ({p.Left.Value.Entry.By})");
+        yield return ($"Left as it is, and why", [.. left]);
         var dropped = state
             .Dropped.Where(d => d.Point.Safety)
-            .Select(d => $"{d.Point.Title}: {d.Why} ({d.Entry.By}; {d.Lead} stands for it)");
-        yield return ("Dropped from the plan though safety hangs on it, and why", [.. dropped]);
+            .Select(d => (Sentence)$"{d.Point.Title}: {d.Why} ({d.Entry.By}; {d.Lead} stands for it)");
+        yield return ($"Dropped from the plan though safety hangs on it, and why", [.. dropped]);
         var notes = state
-            .Points.SelectMany(p => p.Notes.Select(n => $"{p.Point.Title}: {n.Text} ({n.Entry.By})"))
-            .Concat(state.Notes.Select(n => $"{n.Text} ({n.Entry.By})"));
-        yield return ("Notes", [.. notes]);
+            .Points.SelectMany(p => p.Notes.Select(n => (Sentence)$"{p.Point.Title}: {n.Text} ({n.Entry.By})"))
+            .Concat(state.Notes.Select(n => (Sentence)$"{n.Text} ({n.Entry.By})"));
+        yield return ($"Notes", [.. notes]);
     }
 
-    private static void Write(Pages pages, string heading, IReadOnlyList<string> lines)
+    private static void Write(Pages pages, Sentence heading, IReadOnlyList<Sentence> lines)
     {
         if (lines.Count == 0)
             return;

@@ -15,7 +15,7 @@ internal static class SeenList
         var points = state.Points.Where(p => !p.IsMeasured() && !p.IsTightened()).ToList();
         if (points.Count == 0)
             return;
-        pages.Begin("Seen and done", 20);
+        pages.Begin($"Seen and done", 20);
         // Read down the left column first: that is bench order.
         var half = (points.Count + 1) / 2;
         for (var i = 0; i < half; i++)
@@ -26,26 +26,31 @@ internal static class SeenList
     private static IEnumerable<Cell> Cells(PointState point, double x) =>
         [
             SheetHead.Stripe(point.Stripe, x),
-            Cell.Of(x + 19, Column - 19, (point.Point.Title, Typeface.Strong), (Said(point), Typeface.Aside)),
+            Cell.Of(
+                x + 19,
+                Column - 19,
+                (Sentence.Of(point.Point.Title), Typeface.Strong),
+                (Said(point), Typeface.Aside)
+            ),
         ];
 
-    internal static string Said(PointState point)
+    internal static Sentence Said(PointState point)
     {
-        string?[] parts =
+        Sentence?[] parts =
         [
             What(point),
             PointWords.Remark(point),
-            point.Figure is null ? null : $"limit {PointWords.Limit(point)}, {PointWords.Origin(point)}",
+            point.Figure is null ? null : (Sentence)$"limit {PointWords.Limit(point)}, {PointWords.Origin(point)}",
             .. point.Corrections.Select(c => c.Words),
         ];
-        return string.Join("; ", parts.Where(p => !string.IsNullOrEmpty(p)));
+        return Sentence.List(parts.OfType<Sentence>().Where(p => p.Length > 0), "; ");
     }
 
     /// <summary>Things seen and right are one word; anything else is written out.</summary>
-    private static string What(PointState point) =>
+    private static Sentence What(PointState point) =>
         point.Point.Reading.Kind is ReadingKind.Seen && point.Current?.Raw.All(r => r == "yes") == true
-            ? string.Join(", ", (string[])[.. point.Point.Reading.Places]) is { Length: > 0 } things
-                ? things
-                : "seen, right"
+            ? point.Point.Reading.Places is { Count: > 0 } things
+                ? Sentence.List(things)
+                : (Sentence)$"seen, right"
             : PointWords.LeftAt(point);
 }

@@ -16,35 +16,59 @@ internal static class SheetEnd
     {
         var text = seal is null ? CodeText(state, head) : LogBookFile.Signature(state.Job, workshop, head, seal);
         var width = seal is null ? PlainWidth : SignedWidth;
-        var label = $"Code: {(seal is null ? "seal" : "signed seal")} of the log book of job {state.Job}";
+        Sentence label = seal is null
+            ? (Sentence)$"Code: seal of the log book of job {state.Job}"
+            : (Sentence)$"Code: signed seal of the log book of job {state.Job}";
         return Cell.Of(Pages.Width - width, width, QrDrawing.Of(text, label));
     }
 
     public static void Write(Pages pages, JobState state, string head, ShopSeal? seal)
     {
-        pages.Row([Signature(0, "released by", Name(state)), Signature(200, "received by", "")], 0, false);
+        pages.Row(
+            [Signature(0, $"released by", Name(state)), Signature(200, $"received by", Sentence.Empty)],
+            0,
+            false
+        );
         pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head, seal), Typeface.Aside with { Size = 7.5 }))], 4, false);
     }
 
     /// <summary>What an unsigned code holds: the job and the seal of its log book.</summary>
     public static string CodeText(JobState state, string head) => $"witnessmark job:{state.Job} log-book-sha256:{head}";
 
-    private static string Proof(JobState state, string head, ShopSeal? seal) =>
-        $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}"
-        + (seal is null ? "." : $", signed with the workshop's key {seal.Key.Id}.");
+    private static Sentence Proof(JobState state, string head, ShopSeal? seal) =>
+        seal is null
+            ? (Sentence)
+                $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}."
+            : (Sentence)
+                $"The log book of job {state.Job} is inside this PDF as log-book.json. The code holds its seal: {head[..8]} … {head[^8..]}, signed with the workshop's key {seal.Key.Id}.";
 
-    private static string Name(JobState state) => SheetHead.Released(state) ? state.Release!.Names : "";
+    private static Sentence Name(JobState state) => SheetHead.Released(state) ? state.Release!.Names : Sentence.Empty;
 
-    internal static Cell Signature(double x, string what, string name)
+    internal static Cell Signature(double x, Sentence what, Sentence name)
+    {
+        const double width = 160;
+        return Cell.Later(0, width, tongue => Signature(x, what, name.In(tongue)));
+    }
+
+    private static Cell Signature(double x, Sentence what, string name)
     {
         const double width = 160;
         var face = new Typeface(9);
-        var shown = Cell.Of(0, width, (name, face)).Lines.Select(l => l.Text).ToList();
+        var shown = Cell.Set(0, width, [(name, face)]).Lines.Select(l => l.Text).ToList();
         var top = 30 + (shown.Count > 3 ? (shown.Count - 3) * face.Leading : 0);
         var shapes = new List<Shape> { new Line(0, top + 4, width, top + 4, Ink.Full, 0.7) };
         shapes.AddRange(
             shown.Select(
-                (text, i) => new Words(0, top - (shown.Count - 1 - i) * face.Leading, text, 9, Ink.Full, true, false)
+                (text, i) =>
+                    new Words(
+                        0,
+                        top - (shown.Count - 1 - i) * face.Leading,
+                        Sentence.Of(text),
+                        9,
+                        Ink.Full,
+                        true,
+                        false
+                    )
             )
         );
         shapes.Add(new Words(0, top + 15, what, 8, Ink.Soft, false, false));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Paper.Drawings;
 using Witnessmark.Paper.Pdf;
@@ -14,8 +13,12 @@ internal static class SheetHead
     /// <summary>Whether the machine is released: a signature stands and nothing holds it.</summary>
     public static bool Released(JobState state) => state.Release is not null && state.MayGo;
 
-    public static string Title(JobState state) =>
-        $"{state.Arrival?.Machine.Name ?? $"Job {state.Job}"}, {(Released(state) ? "ready to ride" : "not released")}";
+    public static Sentence Title(JobState state) =>
+        Released(state) ? (Sentence)$"{Named(state)}, ready to ride" : (Sentence)$"{Named(state)}, not released";
+
+    /// <summary>The machine, or the job of one that is not known.</summary>
+    public static Sentence Named(JobState state) =>
+        state.Arrival is { Machine.Name: var name } ? Sentence.Of(name) : (Sentence)$"Job {state.Job}";
 
     public static void Write(Pages pages, JobState state, Workbench bench, DateOnly printedOn)
     {
@@ -30,8 +33,8 @@ internal static class SheetHead
                 Cell.Of(
                     372,
                     Pages.Width - 372,
-                    (bench.Workshop.Name, Typeface.Strong),
-                    ("handover sheet", Typeface.Aside)
+                    (Sentence.Of(bench.Workshop.Name), Typeface.Strong),
+                    ($"handover sheet", Typeface.Aside)
                 ),
             ],
             0,
@@ -48,33 +51,43 @@ internal static class SheetHead
         WriteHolds(pages, state);
     }
 
-    internal static string Facts(JobState state, DateOnly printedOn)
+    internal static Sentence Facts(JobState state, DateOnly printedOn)
     {
-        var vin = state.Arrival?.Machine.Vin is { Length: > 0 } v ? $"VIN ends {v[Math.Max(0, v.Length - 4)..]}" : null;
-        string?[] facts = [vin, Distance(state), Day(printedOn), $"job {state.Job}", state.Arrival?.Purpose];
-        return string.Join(" · ", facts.OfType<string>().Select(Cell.Whole));
+        Sentence? vin = state.Arrival?.Machine.Vin is { Length: > 0 } v
+            ? (Sentence)$"VIN ends {v[Math.Max(0, v.Length - 4)..]}"
+            : null;
+        Sentence?[] facts =
+        [
+            vin,
+            Distance(state),
+            Day(printedOn),
+            $"job {state.Job}",
+            state.Arrival is { Purpose: var purpose } ? Sentence.Of(purpose) : null,
+        ];
+        return Sentence.List(facts.OfType<Sentence>().Select(Cell.Whole), " · ");
     }
 
     /// <summary>As read in this job; else the last on record, with its day.</summary>
-    private static string? Distance(JobState state)
+    private static Sentence? Distance(JobState state)
     {
         var read = state.Points.FirstOrDefault(p => p.Point.Id == "distance")?.Current;
         return read is not null ? PointWords.Shown(read)
             : state.Arrival?.Machine is { LastDistanceKilometres: { } last } machine
-                ? $"{last.ToString("0", CultureInfo.InvariantCulture)} km on record{(machine.LastDistanceOn is { } on ? $" of {Day(on)}" : "")}"
+                ? machine.LastDistanceOn is { } on ? (Sentence)$"{last:0} km on record of {Day(on)}"
+                    : (Sentence)$"{last:0} km on record"
             : null;
     }
 
-    private static string Unsigned(JobState state) =>
+    private static Sentence Unsigned(JobState state) =>
         state.SignedFirst is { } first
-            ? $"Nothing is held any more; {first} signed the release, a second person has not yet."
-            : "Nothing is held any more; the release is not signed yet.";
+            ? (Sentence)$"Nothing is held any more; {first} signed the release, a second person has not yet."
+            : (Sentence)$"Nothing is held any more; the release is not signed yet.";
 
     private static void WriteHolds(Pages pages, JobState state)
     {
         if (Released(state))
             return;
-        pages.Begin("What keeps it here", 20);
+        pages.Begin($"What keeps it here", 20);
         if (state.Holds.Count == 0)
             pages.Row([Cell.Of(0, Pages.Width, (Unsigned(state), Typeface.Body))], 2);
         foreach (var hold in state.Holds)
@@ -84,5 +97,5 @@ internal static class SheetHead
 
     public static Cell Stripe(Stripe stripe, double x) => Cell.Of(x, 10, StripeDrawing.Of(stripe));
 
-    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+    public static Sentence Day(DateOnly day) => Sentence.Day(DayForm.Words, day);
 }

@@ -18,7 +18,7 @@ internal static class TightenedTable
         var rows = state.Points.Where(p => p.IsTightened()).Select(Row).ToList();
         if (rows.Count == 0)
             return;
-        pages.Begin("Tightened", Pages.HeightOf(rows[0]), Columns());
+        pages.Begin($"Tightened", pages.HeightOf(rows[0]), Columns());
         foreach (var row in rows)
             pages.Row(row, 3.5);
         pages.End();
@@ -26,10 +26,10 @@ internal static class TightenedTable
 
     private static IReadOnlyList<Cell> Columns() =>
         [
-            Cell.Of(FastenerAt, TorqueAt - FastenerAt, ("Fastener", Typeface.Aside)),
-            Cell.Of(TorqueAt, SetAt - TorqueAt, ("Torque", Typeface.Aside)),
-            Cell.Of(SetAt, ToolAt - SetAt, ("Set", Typeface.Aside)),
-            Cell.Of(ToolAt, Pages.Width - ToolAt, ("Tool", Typeface.Aside)),
+            Cell.Of(FastenerAt, TorqueAt - FastenerAt, ($"Fastener", Typeface.Aside)),
+            Cell.Of(TorqueAt, SetAt - TorqueAt, ($"Torque", Typeface.Aside)),
+            Cell.Of(SetAt, ToolAt - SetAt, ($"Set", Typeface.Aside)),
+            Cell.Of(ToolAt, Pages.Width - ToolAt, ($"Tool", Typeface.Aside)),
         ];
 
     private static IReadOnlyList<Cell> Row(PointState point) =>
@@ -38,7 +38,7 @@ internal static class TightenedTable
             Cell.Of(
                 FastenerAt,
                 TorqueAt - FastenerAt - Gutter,
-                (point.Point.Title, Typeface.Strong),
+                (Sentence.Of(point.Point.Title), Typeface.Strong),
                 (Did(point), Typeface.Aside)
             ),
             Cell.Of(
@@ -57,10 +57,10 @@ internal static class TightenedTable
         ];
 
     /// <summary>Corrections in order.</summary>
-    internal static string Did(PointState point) => string.Join("; ", point.Corrections.Select(c => c.Words));
+    internal static Sentence Did(PointState point) => Sentence.List(point.Corrections.Select(c => c.Words), "; ");
 
-    internal static string Tool(ShopInstrument? tool) =>
-        tool is null ? "no tool recorded"
-        : tool.Checked is { } day ? $"{tool.Name}, checked {SheetHead.Day(day)}"
-        : $"{tool.Name}, no check on record";
+    internal static Sentence Tool(ShopInstrument? tool) =>
+        tool is null ? (Sentence)$"no tool recorded"
+        : tool.Checked is { } day ? (Sentence)$"{tool.Name}, checked {SheetHead.Day(day)}"
+        : (Sentence)$"{tool.Name}, no check on record";
 }

@@ -9,7 +9,7 @@ internal static class WhatToExpect
     private const double WhenAt = 150;
     private const double WhoAt = 340;
     private const double Gutter = 8;
-    private const string Heading = "What to expect";
+    private static Sentence Heading => $"What to expect";
 
     public static void Write(Pages pages, Outlook expected)
     {
@@ -18,13 +18,19 @@ internal static class WhatToExpect
         var rest = ExpectationWords.NotTold(expected).ToList();
         Lines(
             pages,
-            "How far wearing parts go, by this machine's own readings",
+            $"How far wearing parts go, by this machine's own readings",
             [
-                .. told.SelectMany(t => t.Cautions.Select(c => (c, Typeface.Aside)).Prepend((t.Words, Typeface.Body))),
-                .. rest.Select(r => (r, Typeface.Aside)),
+                .. told.SelectMany(t =>
+                    t.Cautions.Select(c => ((Sentence?)c, Typeface.Aside)).Prepend((t.Words, Typeface.Body))
+                ),
+                .. rest.Select(r => ((Sentence?)r, Typeface.Aside)),
             ]
         );
-        Lines(pages, "After this work", [.. expected.Cautions.Select(c => (ExpectationWords.Of(c), Typeface.Body))]);
+        Lines(
+            pages,
+            $"After this work",
+            [.. expected.Cautions.Select(c => ((Sentence?)ExpectationWords.Of(c), Typeface.Body))]
+        );
     }
 
     private static void Services(Pages pages, Outlook expected)
@@ -35,7 +41,7 @@ internal static class WhatToExpect
             return;
         }
         var rows = expected.Services.Select(s => Row(s, expected)).ToList();
-        pages.Begin(Heading, Pages.HeightOf(rows[0]), Columns());
+        pages.Begin(Heading, pages.HeightOf(rows[0]), Columns());
         foreach (var row in rows)
             pages.Row(row, 2.5);
         pages.End();
@@ -45,14 +51,14 @@ internal static class WhatToExpect
 
     private static IReadOnlyList<Cell> Columns() =>
         [
-            Cell.Of(0, WhenAt, ("Next", Typeface.Aside)),
-            Cell.Of(WhenAt, WhoAt - WhenAt, ("When", Typeface.Aside)),
-            Cell.Of(WhoAt, Pages.Width - WhoAt, ("Asked for", Typeface.Aside)),
+            Cell.Of(0, WhenAt, ($"Next", Typeface.Aside)),
+            Cell.Of(WhenAt, WhoAt - WhenAt, ($"When", Typeface.Aside)),
+            Cell.Of(WhoAt, Pages.Width - WhoAt, ($"Asked for", Typeface.Aside)),
         ];
 
     private static IReadOnlyList<Cell> Row(ServiceAhead service, Outlook expected) =>
         [
-            Cell.Of(0, WhenAt - Gutter, (service.Title, Typeface.Strong)),
+            Cell.Of(0, WhenAt - Gutter, (Sentence.Of(service.Title), Typeface.Strong)),
             Cell.Of(
                 WhenAt,
                 WhoAt - WhenAt - Gutter,
@@ -61,7 +67,7 @@ internal static class WhatToExpect
             Cell.Of(WhoAt, Pages.Width - WhoAt, (ExpectationWords.AskedBy(service), Typeface.Aside)),
         ];
 
-    private static void Lines(Pages pages, string heading, IReadOnlyList<(string Text, Typeface Face)> lines)
+    private static void Lines(Pages pages, Sentence heading, IReadOnlyList<(Sentence? Text, Typeface Face)> lines)
     {
         if (lines.Count == 0)
             return;

@@ -28,15 +28,14 @@ internal static class LabelLayout
         for (var scale = first; ; scale -= Step)
         {
             var least = Faces.All(f => f.Size * scale <= LeastSize);
-            var cell = Cell.Of(x, width, lines.Select(l => ((string?)l.Text, Face(l.Face, scale))));
+            var cell = Cell.Set(x, width, lines.Select(l => ((string?)l.Text, Face(l.Face, scale))));
             // At the least size a word that is too long for its line goes on in the next one: nothing is lost.
             if (cell.Height <= height && (least || lines.All(l => Whole(l.Text, Face(l.Face, scale), width))))
                 return cell;
             if (least)
                 return Answer<Cell>.Refuse(
                     "no-room",
-                    $"The label {size.Name} ({size.Width:0.#} mm × {size.Height:0.#} mm) has no room for its text at {LeastSize:0} pt, the least that is printed: "
-                        + $"{Millimetres(cell.Height)} mm high, {Millimetres(height)} mm are there. Take a larger one of {LabelSize.Names}."
+                    $"The label {size.Name} ({size.Width:0.#} mm × {size.Height:0.#} mm) has no room for its text at {LeastSize:0} pt, the least that is printed: {Millimetres(cell.Height)} mm high, {Millimetres(height)} mm are there. Take a larger one of {LabelSize.Names}."
                 );
         }
     }

@@ -27,6 +27,7 @@ public static class LabelSheet
     /// <param name="seal">What the shop signs with; null: the code is not signed.</param>
     /// <param name="before">The machine's jobs before this one.</param>
     /// <param name="place">Where on a sheet of labels, from 1, row by row; on a roll 1.</param>
+    /// <param name="tongue">The language of the label; null: English.</param>
     /// <returns>Refused as <c>no-schedule</c>, <c>no-room</c>, <c>not-opened</c> or <c>no-such-place</c>.</returns>
     public static Answer<byte[]> Pdf(
         LabelKind kind,
@@ -36,9 +37,11 @@ public static class LabelSheet
         DateOnly day,
         ShopSeal? seal = null,
         IEnumerable<JobState>? before = null,
-        int place = 1
+        int place = 1,
+        Tongue? tongue = null
     )
     {
+        var said = tongue ?? Tongue.English;
         var places = size.Sheet?.Count ?? 1;
         if (place < 1 || place > places)
             return Answer<byte[]>.Refuse(
@@ -57,7 +60,7 @@ public static class LabelSheet
             );
         var room = size.Width - 3 * Margin - side;
         var text = LabelLayout.Of(
-            lines.Certain,
+            [.. lines.Certain.Select(l => (l.Text.In(said), l.Face))],
             LabelSize.Points(Margin),
             LabelSize.Points(room),
             LabelSize.Points(size.Height - 2 * Margin),
@@ -65,24 +68,25 @@ public static class LabelSheet
         );
         return text.Refusal is { } full
             ? Answer<byte[]>.Refuse(full.Key, full.Because)
-            : File(Title(kind, state), size, bench, day, place, text.Certain, code, side);
+            : File(Title(kind, state), size, bench, day, place, text.Certain, code, side, said);
     }
 
-    private static string Title(LabelKind kind, JobState state) =>
-        $"{(kind is LabelKind.Key ? "Key tag" : "Next service")}, job {state.Job}";
+    private static Sentence Title(LabelKind kind, JobState state) =>
+        kind is LabelKind.Key ? (Sentence)$"Key tag, job {state.Job}" : (Sentence)$"Next service, job {state.Job}";
 
     private static byte[] File(
-        string title,
+        Sentence title,
         LabelSize size,
         Workbench bench,
         DateOnly day,
         int place,
         Cell text,
         Drawing code,
-        double side
+        double side,
+        Tongue tongue
     )
     {
-        using var document = PdfFile.New(title, bench.Workshop.Name, day);
+        using var document = PdfFile.New(title, bench.Workshop.Name, day, tongue);
         var tags = UAManager.ForDocument(document).StructureBuilder;
         var (width, height) = size.Sheet is { Paper: var paper }
             ? (paper.Width, paper.Height)
@@ -112,8 +116,12 @@ public static class LabelSheet
                 top + LabelSize.Points((size.Height - side) / 2)
             );
             var points = LabelSize.Points(side);
-            tags.BeginElement(PdfIllustrationElementTag.Figure, code.Label, new XRect(at, new XSize(points, points)));
-            PdfPen.Draw(canvas, code, at.X, at.Y, points / code.Width);
+            tags.BeginElement(
+                PdfIllustrationElementTag.Figure,
+                code.Label.In(tongue),
+                new XRect(at, new XSize(points, points))
+            );
+            PdfPen.Draw(canvas, code, tongue, at.X, at.Y, points / code.Width);
             tags.End();
         }
         return PdfFile.Saved(document, day);

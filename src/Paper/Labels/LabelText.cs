@@ -29,7 +29,7 @@ internal enum LabelFace
 internal static class LabelText
 {
     /// <summary>The lines, or why there are none.</summary>
-    public static Answer<List<(string Text, LabelFace Face)>> Of(
+    public static Answer<List<(Sentence Text, LabelFace Face)>> Of(
         LabelKind kind,
         JobState state,
         Workbench bench,
@@ -45,12 +45,12 @@ internal static class LabelText
             )
         : Service(state, bench, expected);
 
-    private static List<(string Text, LabelFace Face)> Key(JobState state, Arrival arrival, Workbench bench)
+    private static List<(Sentence Text, LabelFace Face)> Key(JobState state, Arrival arrival, Workbench bench)
     {
         var machine = arrival.Machine;
-        List<(string Text, LabelFace Face)> lines = [(machine.Name, LabelFace.Title)];
+        List<(Sentence Text, LabelFace Face)> lines = [(Sentence.Of(machine.Name), LabelFace.Title)];
         if (machine.Plate is { Length: > 0 } plate)
-            lines.Add((plate, LabelFace.Strong));
+            lines.Add((Sentence.Of(plate), LabelFace.Strong));
         if (machine.Vin.Length > 0)
             lines.Add(($"VIN ends {machine.Vin[^Math.Min(4, machine.Vin.Length)..]}", LabelFace.Strong));
         else if (machine.Frame is { Length: > 0 } frame)
@@ -58,13 +58,13 @@ internal static class LabelText
         lines.Add(($"Job {state.Job}, {arrival.Purpose}", LabelFace.Body));
         if (arrival.Promised is { Length: > 0 } promised)
             lines.Add(($"Promised: {promised}", LabelFace.Body));
-        lines.Add((bench.Workshop.Name, LabelFace.Aside));
+        lines.Add((Sentence.Of(bench.Workshop.Name), LabelFace.Aside));
         return lines;
     }
 
-    private static List<(string Text, LabelFace Face)> Service(JobState state, Workbench bench, Outlook expected)
+    private static List<(Sentence Text, LabelFace Face)> Service(JobState state, Workbench bench, Outlook expected)
     {
-        List<(string Text, LabelFace Face)> lines = [("Next service", LabelFace.Title)];
+        List<(Sentence Text, LabelFace Face)> lines = [($"Next service", LabelFace.Title)];
         var now = expected.Services.Where(IsNow).ToList();
         if (now.Count > 0)
             lines.Add(($"Now: {Titles(now)}", LabelFace.Strong));
@@ -76,12 +76,10 @@ internal static class LabelText
         }
         if (ahead.Min(s => s.ByDay) is { } day)
         {
-            lines.Add(
-                (
-                    $"{(ahead.Any(s => s.AtKilometres is not null) ? "or " : "")}by {SheetHead.Day(day)}",
-                    LabelFace.Strong
-                )
-            );
+            Sentence by = ahead.Any(s => s.AtKilometres is not null)
+                ? (Sentence)$"or by {SheetHead.Day(day)}"
+                : (Sentence)$"by {SheetHead.Day(day)}";
+            lines.Add((by, LabelFace.Strong));
             lines.Add((Titles(ahead.Where(s => s.ByDay == day)), LabelFace.Body));
         }
         lines.Add(($"{bench.Workshop.Name}, job {state.Job}", LabelFace.Aside));
@@ -91,9 +89,9 @@ internal static class LabelText
     private static bool IsNow(ServiceAhead service) =>
         service.State is DueState.Overdue or DueState.Due || service is { AtKilometres: null, ByDay: null };
 
-    private static string Titles(IEnumerable<ServiceAhead> services) =>
-        string.Join("; ", services.Select(s => s.Title));
+    private static Sentence Titles(IEnumerable<ServiceAhead> services) =>
+        Sentence.List(services.Select(s => s.Title), "; ");
 
-    private static Answer<List<(string Text, LabelFace Face)>> Refused(string key, string because) =>
-        Answer<List<(string Text, LabelFace Face)>>.Refuse(key, because);
+    private static Answer<List<(Sentence Text, LabelFace Face)>> Refused(string key, Sentence because) =>
+        Answer<List<(Sentence Text, LabelFace Face)>>.Refuse(key, because);
 }

@@ -80,7 +80,7 @@ internal static class LogBookContent
         if (state.Arrival is { } arrival)
             Write(json, arrival);
         Text(json, "released", state.Release?.Names);
-        Array(json, "holds", state.Holds.Select(h => h.Words), json.WriteStringValue);
+        Array(json, "holds", state.Holds.Select(h => h.Words.ToString()), json.WriteStringValue);
         Array(json, "points", state.Points, p => Write(json, p));
         // absent where there is none: the seals of jobs that knew no findings stay what they were
         if (state.Findings.Count > 0)
@@ -136,7 +136,7 @@ internal static class LogBookContent
             ("leftBecause", point.Left?.Why)
         );
         json.WriteBoolean("safety", point.Point.Safety);
-        Array(json, "corrections", point.Corrections.Select(c => c.Words), json.WriteStringValue);
+        Array(json, "corrections", point.Corrections.Select(c => c.Words.ToString()), json.WriteStringValue);
         Array(json, "notes", point.Notes.Select(n => n.Text), json.WriteStringValue);
         json.WriteEndObject();
     }

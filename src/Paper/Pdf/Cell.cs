@@ -13,6 +13,7 @@ internal sealed record TextLine(string Text, Typeface Face);
 /// <param name="Drawing">A drawing instead, or null.</param>
 /// <param name="Scale">Points in one unit of the drawing, or in one pixel of the picture.</param>
 /// <param name="Picture">A picture instead, or null.</param>
+/// <remarks>It is made of sentences, and becomes lines when the pages say in which language: <see cref="In"/>.</remarks>
 internal sealed record Cell(
     double X,
     double Width,
@@ -22,6 +23,8 @@ internal sealed record Cell(
     XImage? Picture = null
 )
 {
+    private Func<Tongue, Cell>? Waiting { get; init; }
+
     private const double TallestPicture = 111;
 
     private const char Glue = '\u00A0'; // on paper an ordinary space
@@ -32,11 +35,20 @@ internal sealed record Cell(
         : Lines.Sum(l => l.Face.Leading);
 
     /// <summary>What it says in letters, in the order in which they are drawn.</summary>
-    public IEnumerable<string> Said =>
-        Drawing is { } d ? d.Shapes.OfType<Words>().Select(w => Printable.Of(w.Text)) : Lines.Select(l => l.Text);
+    public IEnumerable<string> Said(Tongue tongue) =>
+        Drawing is { } d
+            ? d.Shapes.OfType<Words>().Select(w => Printable.Of(w.Text.In(tongue)))
+            : Lines.Select(l => l.Text);
 
-    /// <summary>Text, broken to the width; empty texts are left out.</summary>
-    public static Cell Of(double x, double width, params IEnumerable<(string? Text, Typeface Face)> texts) =>
+    /// <summary>The cell in a language, its text broken to the width.</summary>
+    public Cell In(Tongue tongue) => Waiting is null ? this : Waiting(tongue);
+
+    /// <summary>Text, to be broken to the width; empty texts are left out.</summary>
+    public static Cell Of(double x, double width, params (Sentence? Text, Typeface Face)[] texts) =>
+        Later(x, width, t => Set(x, width, texts.Select(a => (a.Text?.In(t), a.Face))));
+
+    /// <summary>Text in one language, broken to the width; empty texts are left out.</summary>
+    public static Cell Set(double x, double width, IEnumerable<(string? Text, Typeface Face)> texts) =>
         new(
             x,
             width,
@@ -47,16 +59,24 @@ internal sealed record Cell(
             ]
         );
 
+    /// <summary>A cell that is set when its language is known.</summary>
+    public static Cell Later(double x, double width, Func<Tongue, Cell> set) => new(x, width, []) { Waiting = set };
+
     /// <summary>A drawing as wide as the column.</summary>
     public static Cell Of(double x, double width, Drawing drawing) => new(x, width, [], drawing, width / drawing.Width);
 
     /// <summary>One line of text that ends at the right edge of its column: numbers under numbers.</summary>
-    public static Cell AtRight(double right, string text, Typeface face)
-    {
-        var shown = Printable.Of(text);
-        var width = WidthOf(shown, face);
-        return new(right - width, width, shown.Length == 0 ? [] : [new(shown, face)]);
-    }
+    public static Cell AtRight(double right, Sentence text, Typeface face) =>
+        Later(
+            right,
+            0,
+            tongue =>
+            {
+                var shown = Printable.Of(text.In(tongue));
+                var width = WidthOf(shown, face);
+                return new(right - width, width, shown.Length == 0 ? [] : [new(shown, face)]);
+            }
+        );
 
     /// <summary>A picture, as wide as the column or as tall as a picture may be.</summary>
     public static Cell Of(double x, double width, XImage picture) =>
@@ -90,7 +110,7 @@ internal sealed record Cell(
     }
 
     /// <summary>A text that is kept in one line where it fits: a number with its unit.</summary>
-    public static string Whole(string text) => text.Replace(' ', Glue);
+    public static Sentence Whole(Sentence text) => text.Written(said => said.Replace(' ', Glue));
 
     private static string Plain(string line) => line.Replace(Glue, ' ');
 

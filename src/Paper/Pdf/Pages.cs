@@ -1,11 +1,10 @@
-using System.Globalization;
 using PdfSharp.Pdf;
 
 namespace Witnessmark.Paper.Pdf;
 
 /// <summary>Pages filled from the top. Rows stay whole; a heading goes with its first row and stands again on the next page.</summary>
 /// <remarks>Rows are placed first and drawn at the end: only then is it known what all pages say, and the file's tags follow the reading order.</remarks>
-internal sealed class Pages(PaperSize size, string footer)
+internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
 {
     private const double Top = 38;
     private const double Foot = 46; // the footer stands in it
@@ -25,11 +24,11 @@ internal sealed class Pages(PaperSize size, string footer)
     public void Gap(double height) => y = y <= Top ? y : y + height;
 
     /// <summary>Begins a part: its heading and columns, kept with the first row, and repeated where the rows go on.</summary>
-    public void Begin(string heading, double firstRow, IReadOnlyList<Cell>? columns = null)
+    public void Begin(Sentence heading, double firstRow, IReadOnlyList<Cell>? columns = null)
     {
         End();
         Gap(13);
-        var title = (IReadOnlyList<Cell>)[Cell.Of(0, Width, (heading, Typeface.Heading))];
+        var title = (IReadOnlyList<Cell>)[Cell.Of(0, Width, (heading, Typeface.Heading)).In(tongue)];
         Ask(title.Max(c => c.Height) + 22 + firstRow);
         Row(title, 2, false);
         if (columns is not null)
@@ -45,6 +44,7 @@ internal sealed class Pages(PaperSize size, string footer)
     /// <summary>A row of cells, centred on each other, with a line under it.</summary>
     public void Row(IReadOnlyList<Cell> cells, double padding = 4, bool ruled = true)
     {
+        cells = [.. cells.Select(c => c.In(tongue))];
         if (HeightOf(cells, padding) > Bottom - Top - 60)
             InPieces(cells, padding, ruled);
         else
@@ -52,8 +52,8 @@ internal sealed class Pages(PaperSize size, string footer)
     }
 
     /// <summary>Height of a row.</summary>
-    public static double HeightOf(IReadOnlyList<Cell> cells, double padding = 4) =>
-        cells.Max(c => c.Height) + 2 * padding;
+    public double HeightOf(IReadOnlyList<Cell> cells, double padding = 4) =>
+        cells.Max(c => c.In(tongue).Height) + 2 * padding;
 
     /// <summary>Makes sure that so much fits on the page, or begins a new one.</summary>
     public void Ask(double height)
@@ -74,22 +74,30 @@ internal sealed class Pages(PaperSize size, string footer)
         Enumerable
             .Range(0, page + 1)
             .SelectMany(n =>
-                placed.Where(r => r.Page == n).SelectMany(r => r.Cells).SelectMany(c => c.Cell.Said).Append(Footer(n))
+                placed
+                    .Where(r => r.Page == n)
+                    .SelectMany(r => r.Cells)
+                    .SelectMany(c => c.Cell.Said(tongue))
+                    .Append(Footer(n))
             );
 
     /// <summary>Draws the pages into a file.</summary>
     public void Draw(PdfDocument document)
     {
-        var drawn = new TaggedPages(document, size);
+        var drawn = new TaggedPages(document, size, tongue);
         for (var n = 0; n <= page; n++)
             drawn.Draw([.. placed.Where(r => r.Page == n)], Footer(n));
     }
 
-    private string Footer(int n) =>
-        string.Create(CultureInfo.InvariantCulture, $"{footer} · page {n + 1} of {page + 1}");
+    private string Footer(int n)
+    {
+        Sentence foot = $"{footer} · page {n + 1} of {page + 1}";
+        return foot.In(tongue);
+    }
 
     private void Place(IReadOnlyList<Cell> cells, double padding, bool ruled, RowKind kindOf)
     {
+        cells = [.. cells.Select(c => c.In(tongue))];
         var height = HeightOf(cells, padding);
         Ask(height);
         var at = y;

@@ -7,13 +7,13 @@ namespace Witnessmark.Paper.Pdf;
 internal static class PdfFile
 {
     /// <summary>An empty file with its title, author and day.</summary>
-    public static PdfDocument New(string title, string author, DateOnly day)
+    public static PdfDocument New(Sentence title, string author, DateOnly day, Tongue tongue)
     {
         var document = new PdfDocument();
         document.SetPdfA();
         var midnight = day.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
-        document.Language = "en";
-        document.Info.Title = title;
+        document.Language = tongue.Code;
+        document.Info.Title = title.In(tongue);
         document.Info.Author = author;
         document.Info.Creator = "Witnessmark";
         document.Info.CreationDate = midnight;

@@ -9,16 +9,17 @@ internal static class PdfPen
     /// <summary>Puts a drawing on the page.</summary>
     /// <param name="page">The page.</param>
     /// <param name="drawing">What to draw.</param>
+    /// <param name="tongue">The language of its words.</param>
     /// <param name="x">Left edge, in points.</param>
     /// <param name="y">Upper edge, in points.</param>
     /// <param name="scale">Points in one unit of the drawing.</param>
-    public static void Draw(XGraphics page, Drawing drawing, double x, double y, double scale)
+    public static void Draw(XGraphics page, Drawing drawing, Tongue tongue, double x, double y, double scale)
     {
         var before = page.Save();
         page.TranslateTransform(x, y);
         page.ScaleTransform(scale);
         foreach (var shape in drawing.Shapes)
-            Draw(page, shape);
+            Draw(page, shape, tongue);
         page.Restore(before);
     }
 
@@ -38,7 +39,7 @@ internal static class PdfPen
         return XColor.FromArgb((int)Math.Round(opacity * 255), level, level, level);
     }
 
-    private static void Draw(XGraphics page, Shape shape)
+    private static void Draw(XGraphics page, Shape shape, Tongue tongue)
     {
         switch (shape)
         {
@@ -62,7 +63,7 @@ internal static class PdfPen
             case Words w:
                 var at = new XPoint(w.X, w.Y);
                 page.DrawString(
-                    Printable.Of(w.Text),
+                    Printable.Of(w.Text.In(tongue)),
                     SheetFonts.Of(w.Size, w.Bold),
                     Brush(w.Ink)!,
                     at,

@@ -6,7 +6,7 @@ namespace Witnessmark.Paper.Pdf;
 /// <summary>A QR code (ISO/IEC 18004) as a drawing, with its quiet zone of four modules.</summary>
 internal static class QrDrawing
 {
-    public static Drawing Of(string text, string label)
+    public static Drawing Of(string text, Sentence label)
     {
         using var generator = new QRCodeGenerator();
         using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true);

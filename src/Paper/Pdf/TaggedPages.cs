@@ -11,10 +11,12 @@ internal sealed class TaggedPages
 {
     private readonly PdfDocument document;
     private readonly PaperSize size;
+    private readonly Tongue tongue;
     private readonly StructureBuilder tags;
 
-    public TaggedPages(PdfDocument document, PaperSize size)
+    public TaggedPages(PdfDocument document, PaperSize size, Tongue tongue)
     {
+        this.tongue = tongue;
         this.document = document;
         this.size = size;
         tags = UAManager.ForDocument(document).StructureBuilder;
@@ -34,7 +36,7 @@ internal sealed class TaggedPages
         tags.BeginArtifact();
         Write(
             canvas,
-            Cell.Of(0, Pages.Width, (footer, new Typeface(7.5, false, Ink.Soft))).Lines.Take(1),
+            Cell.Set(0, Pages.Width, [(footer, new Typeface(7.5, false, Ink.Soft))]).Lines.Take(1),
             Left,
             size.Height - 34
         );
@@ -94,15 +96,19 @@ internal sealed class TaggedPages
     private void Picture(XGraphics canvas, Cell cell, Drawing drawing, double top)
     {
         var box = new XRect(Left + cell.X, top, drawing.Width * cell.Scale, drawing.Height * cell.Scale);
-        tags.BeginElement(PdfIllustrationElementTag.Figure, drawing.Label, box);
-        PdfPen.Draw(canvas, drawing, Left + cell.X, top, cell.Scale);
+        tags.BeginElement(PdfIllustrationElementTag.Figure, drawing.Label.In(tongue), box);
+        PdfPen.Draw(canvas, drawing, tongue, Left + cell.X, top, cell.Scale);
         tags.End();
     }
 
     private void Photograph(XGraphics canvas, Cell cell, XImage picture, double top)
     {
         var box = new XRect(Left + cell.X, top, picture.PixelWidth * cell.Scale, picture.PixelHeight * cell.Scale);
-        tags.BeginElement(PdfIllustrationElementTag.Figure, "Photograph, described beside it", box);
+        tags.BeginElement(
+            PdfIllustrationElementTag.Figure,
+            ((Sentence)$"Photograph, described beside it").In(tongue),
+            box
+        );
         canvas.DrawImage(picture, box);
         tags.End();
     }

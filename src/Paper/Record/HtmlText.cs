@@ -5,9 +5,12 @@ using System.Text;
 namespace Witnessmark.Paper.Record;
 
 /// <summary>Builds a page; whatever people wrote is escaped here and nowhere else.</summary>
-internal sealed class HtmlText
+internal sealed class HtmlText(Tongue tongue)
 {
     private readonly StringBuilder text = new();
+
+    /// <summary>The language of the page.</summary>
+    public Tongue Tongue => tongue;
 
     /// <summary>Markup of this program, as it is. Never anything that somebody wrote.</summary>
     public HtmlText Raw(string markup)
@@ -17,8 +20,9 @@ internal sealed class HtmlText
     }
 
     /// <summary>An element with text in it, read from the side its own letters ask for; nothing where there is no text.</summary>
-    public HtmlText Said(string element, string? said, string? look = null)
+    public HtmlText Said(string element, Sentence? sentence, string? look = null)
     {
+        var said = sentence?.In(tongue);
         if (!string.IsNullOrWhiteSpace(said))
             text.Append(
                 CultureInfo.InvariantCulture,
@@ -37,7 +41,7 @@ internal sealed class HtmlText
     }
 
     /// <summary>A part with its heading and one paragraph for each line; nothing where there is no line.</summary>
-    public HtmlText Part(string heading, IEnumerable<(string Line, bool Loud)> lines)
+    public HtmlText Part(Sentence heading, IEnumerable<(Sentence Line, bool Loud)> lines)
     {
         var all = lines.ToList();
         if (all.Count > 0)
@@ -54,7 +58,7 @@ internal sealed class HtmlText
     }
 
     /// <summary>The same with quiet lines.</summary>
-    public HtmlText Part(string heading, IEnumerable<string> lines) => Part(heading, lines.Select(l => (l, false)));
+    public HtmlText Part(Sentence heading, IEnumerable<Sentence> lines) => Part(heading, lines.Select(l => (l, false)));
 
     /// <summary>Text that can stand between tags and in quoted attributes; controls that HTML cannot hold are left out.</summary>
     public static string Escaped(string said) =>

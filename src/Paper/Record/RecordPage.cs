@@ -26,14 +26,18 @@ public static class RecordPage
         DateOnly day,
         ShopSeal? seal = null,
         Func<string, byte[]?>? pictures = null,
-        IEnumerable<JobState>? before = null
+        IEnumerable<JobState>? before = null,
+        Tongue? tongue = null
     )
     {
-        var page = new HtmlText();
-        page.Raw("<!doctype html>").Raw("<html lang=\"en\">").Raw("<head>").Raw("<meta charset=\"utf-8\">");
+        var page = new HtmlText(tongue ?? Tongue.English);
+        page.Raw("<!doctype html>")
+            .Raw($"<html lang=\"{page.Tongue.Code}\">")
+            .Raw("<head>")
+            .Raw("<meta charset=\"utf-8\">");
         page.Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
         page.Raw($"<meta http-equiv=\"Content-Security-Policy\" content=\"{RecordStyle.Policy}\">");
-        page.Raw($"<title>{HtmlText.Escaped(SheetHead.Title(state))}</title>");
+        page.Raw($"<title>{HtmlText.Escaped(SheetHead.Title(state).In(page.Tongue))}</title>");
         page.Raw($"<style>{RecordStyle.Css}</style>").Raw("</head>").Raw("<body>");
         page.In("main", () => Fill(page, state, bench, day, seal, pictures ?? (_ => null), before ?? []));
         return page.Raw("</body>").Raw("</html>").ToString();
@@ -50,7 +54,7 @@ public static class RecordPage
     )
     {
         Head(page, state, bench, day);
-        page.Part("Before you ride", BeforeYouRide.Of(state));
+        page.Part($"Before you ride", BeforeYouRide.Of(state));
         Expected(page, Outlook.Of(state, bench, before));
         RecordTables.Measured(page, state);
         RecordTables.Tightened(page, state);
@@ -65,35 +69,35 @@ public static class RecordPage
 
     private static void Head(HtmlText page, JobState state, Workbench bench, DateOnly day)
     {
-        page.Said("p", bench.Workshop.Name, "soft");
+        page.Said("p", Sentence.Of(bench.Workshop.Name), "soft");
         page.Said("h1", SheetHead.Title(state));
         page.Said("p", SheetHead.Facts(state, day));
         var strip = StripDrawing.Of([.. state.Points.Select(p => p.Stripe)]);
-        page.Raw($"<p class=\"strip\">{SvgPen.Draw(strip)}</p>");
+        page.Raw($"<p class=\"strip\">{SvgPen.Draw(strip, page.Tongue)}</p>");
         page.Said("p", $"{strip.Label}.", "soft");
         if (!SheetHead.Released(state))
             page.Part(
-                "What keeps it here",
+                $"What keeps it here",
                 state.Holds.Count > 0
                     ? state.Holds.Select(h => h.Words)
-                    : ["Nothing is held any more; the release is not signed yet."]
+                    : [$"Nothing is held any more; the release is not signed yet."]
             );
     }
 
     private static void Expected(HtmlText page, Outlook expected)
     {
         if (expected.Services.Count == 0)
-            page.Part("What to expect", [ExpectationWords.NoSchedule]);
+            page.Part($"What to expect", (Sentence[])[ExpectationWords.NoSchedule]);
         RecordTables.Services(page, expected);
         page.Said("p", ExpectationWords.NotRead(expected), "soft");
         page.Part(
-            "How far wearing parts go, by this machine's own readings",
+            $"How far wearing parts go, by this machine's own readings",
             [
                 .. ExpectationWords.Told(expected).SelectMany(t => t.Cautions.Prepend(t.Words)),
                 .. ExpectationWords.NotTold(expected),
             ]
         );
-        page.Part("After this work", expected.Cautions.Select(ExpectationWords.Of));
+        page.Part($"After this work", expected.Cautions.Select(ExpectationWords.Of));
     }
 
     private static void Photographs(HtmlText page, JobState state, Func<string, byte[]?> pictures)
@@ -104,7 +108,7 @@ public static class RecordPage
             "section",
             () =>
             {
-                page.Said("h2", "Photographs");
+                page.Said("h2", $"Photographs");
                 page.In(
                     "div",
                     () =>
@@ -125,7 +129,7 @@ public static class RecordPage
     {
         var picture = photograph.Picture;
         if (file is null)
-            page.Said("p", "The picture is not at the shop.", "soft");
+            page.Said("p", $"The picture is not at the shop.", "soft");
         else
             page.Raw(
                 $"<img src=\"data:image/jpeg;base64,{Convert.ToBase64String(file)}\" width=\"{picture.Width}\" height=\"{picture.Height}\" alt=\"{HtmlText.Escaped(photograph.Shows)}\">"
@@ -133,7 +137,7 @@ public static class RecordPage
         page.In(
             "figcaption",
             () =>
-                page.Said("p", photograph.Shows, "loud")
+                page.Said("p", Sentence.Of(photograph.Shows), "loud")
                     .Said("p", PointWords.Of(photograph, state))
                     .Said("p", $"{photograph.Entry.By}, {photograph.Entry.At}")
                     .Said("p", $"SHA-256 {picture.Sha256}", "soft hash")
@@ -147,17 +151,21 @@ public static class RecordPage
             "section",
             () =>
             {
-                page.Said("h2", SheetHead.Released(state) ? "Released" : "Not released");
+                page.Said("h2", SheetHead.Released(state) ? (Sentence)$"Released" : (Sentence)$"Not released");
                 if (SheetHead.Released(state))
                     page.Said("p", $"Released by {state.Release!.Names}.");
                 page.Raw(
-                    $"<p class=\"code\">{SvgPen.Draw(SheetEnd.Code(state, bench.Workshop.Id, head, seal).Drawing!)}</p>"
+                    $"<p class=\"code\">{SvgPen.Draw(SheetEnd.Code(state, bench.Workshop.Id, head, seal).Drawing!, page.Tongue)}</p>"
                 );
                 page.Said(
                     "p",
-                    $"The code holds the seal of the log book of job {state.Job}{(seal is null ? "" : $", signed with the workshop's key {seal.Key.Id}")}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                    seal is null
+                        ? (Sentence)
+                            $"The code holds the seal of the log book of job {state.Job}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
+                        : (Sentence)
+                            $"The code holds the seal of the log book of job {state.Job}, signed with the workshop's key {seal.Key.Id}. This page is to be read; what proves it is the log book, which the workshop gives as a file and which the handover sheet carries inside."
                 );
-                page.Said("p", head, "hash");
+                page.Said("p", Sentence.Of(head), "hash");
             }
         );
     }

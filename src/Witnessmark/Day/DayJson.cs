@@ -7,7 +7,7 @@ namespace Witnessmark.Day;
 /// <summary>A solved day as JSON, for <c>--json</c> and for the board; moments by the shop's clock.</summary>
 internal static class DayJson
 {
-    public static JsonObject Of(DayQuestion question, SolvedDay solved, IReadOnlyList<NotWhole> notWhole)
+    public static JsonObject Of(DayQuestion question, SolvedDay solved, IReadOnlyList<NotWhole> notWhole, Tongue tongue)
     {
         var missed = LateReason.Of(question, solved.Plan).ToDictionary(m => m.Job);
         return new()
@@ -16,7 +16,9 @@ internal static class DayJson
             ["jobs"] = new JsonArray([
                 .. question
                     .Jobs.Where(j => solved.Plan.Of(j.Id) is not null)
-                    .Select(j => (JsonNode)Placed(question, j, solved.Plan.Of(j.Id)!, missed.GetValueOrDefault(j.Id))),
+                    .Select(j =>
+                        (JsonNode)Placed(question, j, solved.Plan.Of(j.Id)!, missed.GetValueOrDefault(j.Id), tongue)
+                    ),
             ]),
             ["latenessMinutes"] = solved.Measure.Lateness,
             ["latenessAtLeast"] = solved.LatenessBound,
@@ -26,13 +28,19 @@ internal static class DayJson
             ["proven"] = solved.Proven,
             ["seconds"] = Math.Round(solved.Seconds, 2),
             ["bestAfterSeconds"] = Math.Round(solved.BestAfter, 2),
-            ["withoutPlace"] = Reasons(solved.Without.Select(w => (w.Job, w.Words))),
-            ["loosened"] = Reasons(solved.Loosened.Select(l => (l.Job, l.Words))),
-            ["notWhole"] = Reasons(notWhole.Select(n => (n.Job, n.Words))),
+            ["withoutPlace"] = Reasons(solved.Without.Select(w => (w.Job, w.Words.In(tongue)))),
+            ["loosened"] = Reasons(solved.Loosened.Select(l => (l.Job, l.Words.In(tongue)))),
+            ["notWhole"] = Reasons(notWhole.Select(n => (n.Job, n.Words.In(tongue)))),
         };
     }
 
-    private static JsonObject Placed(DayQuestion question, DayJob job, PlacedJob at, MissedPromise? missed)
+    private static JsonObject Placed(
+        DayQuestion question,
+        DayJob job,
+        PlacedJob at,
+        MissedPromise? missed,
+        Tongue tongue
+    )
     {
         var placed = new JsonObject
         {
@@ -57,7 +65,7 @@ internal static class DayJson
         if (job.Promised is { } promised)
             placed["promised"] = Moment(question, promised);
         if (missed is not null)
-            (placed["lateMinutes"], placed["because"]) = (missed.Minutes, missed.Words);
+            (placed["lateMinutes"], placed["because"]) = (missed.Minutes, missed.Words.In(tongue));
         return placed;
     }
 

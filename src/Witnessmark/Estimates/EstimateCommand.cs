@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
+using Witnessmark.Languages;
 using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.Pdf;
 using Witnessmark.Papers;
@@ -22,6 +23,8 @@ internal static class EstimateCommand
         };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong(Papers);
+        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
+        language.AcceptOnlyFromAmong(ShopTongues.Codes);
         var command = new Command(
             "estimate",
             "Findings of a job from a file: urgency, estimate, decision; as a sheet for the owner."
@@ -30,14 +33,20 @@ internal static class EstimateCommand
             file,
             outFolder,
             paper,
+            language,
         };
         command.SetAction(parsed =>
-            Run(JobForPaper.Read(parsed.GetValue(file)!, null), parsed.GetValue(outFolder)!, parsed.GetValue(paper))
+            Run(
+                JobForPaper.Read(parsed.GetValue(file)!, null),
+                parsed.GetValue(outFolder)!,
+                parsed.GetValue(paper),
+                parsed.GetValue(language)
+            )
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, DirectoryInfo folder, string? paper)
+    private static int Run(JobForPaper? job, DirectoryInfo folder, string? paper, string? language)
     {
         if (job is null)
             return ExitCode.Malformed;
@@ -54,7 +63,14 @@ internal static class EstimateCommand
         Console.Out.WriteLine();
         return PaperFile.Put(
             Path.Combine(folder.FullName, $"estimate-{state.Job}.pdf"),
-            EstimateSheet.Pdf(state, job.Bench, job.Header.Day, size, job.Small),
+            EstimateSheet.Pdf(
+                state,
+                job.Bench,
+                job.Header.Day,
+                size,
+                job.Small,
+                ShopTongues.Of(language, job.Bench.Workshop)
+            ),
             "Estimate sheet"
         );
     }

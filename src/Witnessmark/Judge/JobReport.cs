@@ -86,7 +86,7 @@ internal static class JobReport
     private static void Advice(TextWriter to, Advice advice)
     {
         to.WriteLine($"  -> {(advice.Aim is { } aim ? aim + ": " : "")}{advice.Headline}");
-        foreach (var line in (advice.Refusal is { } refusal ? [refusal] : Array.Empty<string>()).Concat(advice.Notes))
+        foreach (var line in (advice.Refusal is { } refusal ? [refusal] : Array.Empty<Sentence>()).Concat(advice.Notes))
             to.WriteLine($"     {line}");
         foreach (var line in advice.Working)
             to.WriteLine($"      {line}");

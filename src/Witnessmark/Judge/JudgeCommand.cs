@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Witnessmark.Calc;
+using Witnessmark.Languages;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Paper.Pdf;
@@ -25,40 +26,49 @@ internal static class JudgeCommand
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the log book." };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong("A4", "Letter");
+        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
+        language.AcceptOnlyFromAmong(ShopTongues.Codes);
         var command = new Command("judge", "Judge a job from a file: verdicts, corrections, holds, handover sheet.")
         {
             file,
             outFolder,
             key,
             paper,
+            language,
         };
         command.SetAction(parsed =>
             Run(
                 JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
                 parsed.GetValue(outFolder),
-                parsed.GetValue(paper)
+                parsed.GetValue(paper),
+                parsed.GetValue(language)
             )
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, DirectoryInfo? outFolder, string? paper)
+    private static int Run(JobForPaper? job, DirectoryInfo? outFolder, string? paper, string? language)
     {
         if (job is null)
             return ExitCode.Malformed;
         JobReport.Write(Console.Out, job.Steps);
         if (outFolder is not null)
-            Put(outFolder, job, paper is null ? null : PaperSize.Named(paper));
+            Put(
+                outFolder,
+                job,
+                paper is null ? null : PaperSize.Named(paper),
+                ShopTongues.Of(language, job.Bench.Workshop)
+            );
         return job.State.MayGo ? 0 : Held;
     }
 
-    private static void Put(DirectoryInfo folder, JobForPaper job, PaperSize? size)
+    private static void Put(DirectoryInfo folder, JobForPaper job, PaperSize? size, Tongue tongue)
     {
         folder.Create();
         var (state, bench) = (job.State, job.Bench);
         var sheet = Path.Combine(folder.FullName, $"handover-{state.Job}.pdf");
         var book = Path.Combine(folder.FullName, $"log-book-{state.Job}.json");
-        var pdf = HandoverSheet.Pdf(state, bench, job.Header.Day, size, job.Seal, null, job.Small, job.Earlier);
+        var pdf = HandoverSheet.Pdf(state, bench, job.Header.Day, size, job.Seal, null, job.Small, job.Earlier, tongue);
         File.WriteAllBytes(sheet, pdf);
         File.WriteAllText(book, LogBookFile.Write(state, bench, job.Seal));
         Console.Out.WriteLine();

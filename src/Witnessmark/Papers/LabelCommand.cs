@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
+using Witnessmark.Languages;
 using Witnessmark.Paper.Labels;
 
 namespace Witnessmark.Papers;
@@ -22,6 +23,8 @@ internal static class LabelCommand
         };
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the code." };
         var to = new Option<FileInfo?>("--out") { Description = "The PDF; left out: label-KIND-JOB.pdf here." };
+        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
+        language.AcceptOnlyFromAmong(ShopTongues.Codes);
         var command = new Command("label", "A sticker with the next service, or a tag for the key, as PDF.")
         {
             file,
@@ -30,6 +33,7 @@ internal static class LabelCommand
             at,
             key,
             to,
+            language,
         };
         command.SetAction(parsed =>
             Run(
@@ -37,7 +41,8 @@ internal static class LabelCommand
                 parsed.GetValue(kind)!,
                 parsed.GetValue(size),
                 parsed.GetValue(at),
-                parsed.GetValue(to)
+                parsed.GetValue(to),
+                parsed.GetValue(language)
             )
         );
         return command;
@@ -52,7 +57,7 @@ internal static class LabelCommand
             _ => null,
         };
 
-    private static int Run(JobForPaper? job, string kind, string? size, int at, FileInfo? to)
+    private static int Run(JobForPaper? job, string kind, string? size, int at, FileInfo? to, string? language)
     {
         if (job is null)
             return ExitCode.Malformed;
@@ -64,7 +69,8 @@ internal static class LabelCommand
             job.Header.Day,
             job.Seal,
             job.Earlier,
-            at
+            at,
+            ShopTongues.Of(language, job.Bench.Workshop)
         );
         if (label.Refusal is { } refusal)
             return JobForPaper.Refused(refusal);

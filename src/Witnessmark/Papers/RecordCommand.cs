@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
+using Witnessmark.Languages;
 using Witnessmark.Paper.Record;
 
 namespace Witnessmark.Papers;
@@ -14,23 +15,38 @@ internal static class RecordCommand
         var file = new Argument<FileInfo>("JOB.toml") { Description = "The job." };
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the code." };
         var to = new Option<FileInfo>("--out") { Description = "The page (HTML).", Required = true };
+        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
+        language.AcceptOnlyFromAmong(ShopTongues.Codes);
         var command = new Command("record", "The record of a job for its owner: one HTML file that needs nothing else.")
         {
             file,
             key,
             to,
+            language,
         };
         command.SetAction(parsed =>
-            Run(JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)), parsed.GetValue(to)!)
+            Run(
+                JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
+                parsed.GetValue(to)!,
+                parsed.GetValue(language)
+            )
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, FileInfo to)
+    private static int Run(JobForPaper? job, FileInfo to, string? language)
     {
         if (job is null)
             return ExitCode.Malformed;
-        var page = RecordPage.Html(job.State, job.Bench, job.Header.Day, job.Seal, job.Small, job.Earlier);
+        var page = RecordPage.Html(
+            job.State,
+            job.Bench,
+            job.Header.Day,
+            job.Seal,
+            job.Small,
+            job.Earlier,
+            ShopTongues.Of(language, job.Bench.Workshop)
+        );
         return PaperFile.Put(to.FullName, Encoding.UTF8.GetBytes(page), "Record");
     }
 }

@@ -32,7 +32,7 @@ internal static class PlanJson
         new()
         {
             ["point"] = line.Point.Id,
-            ["why"] = line.Why,
+            ["why"] = line.Why.ToString(),
             ["reach"] = Texts(line.Point.Reach),
             ["guards"] = line.Point.Safety ? "safety" : "use",
         };
@@ -40,8 +40,8 @@ internal static class PlanJson
     private static JsonObject Item(KitLine item) =>
         new()
         {
-            ["item"] = item.Item,
-            ["quantity"] = item.Quantity,
+            ["item"] = item.Item.ToString(),
+            ["quantity"] = item.Quantity.ToString(),
             ["for"] = Texts(item.For),
         };
 

@@ -19,7 +19,7 @@ public static class Api
         api.MapGet("/entries", EntriesEndpoint.Get).ForReaders();
         api.MapPost("/entries", EntriesEndpoint.Post).ForTechnicians();
         api.MapGet("/news", NewsEndpoint.Get).ForReaders();
-        api.MapGet("/day", (DayEndpoint day) => day.Get()).ForReaders();
+        api.MapGet("/day", (DayEndpoint day, string? language) => day.Get(language)).ForReaders();
         api.MapGet("/campaigns", CampaignsEndpoint.Get).ForReaders();
         api.MapGet("/machines", MachinesEndpoint.Find).ForReaders();
         api.MapGet("/machines/{id}", MachinesEndpoint.Get).ForReaders();

@@ -2,6 +2,7 @@ using Witnessmark.Bench.Day;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Day;
 using Witnessmark.DaySolver;
+using Witnessmark.Languages;
 using Witnessmark.Ledger.Stock;
 using Witnessmark.Times;
 
@@ -18,16 +19,18 @@ public sealed class DayEndpoint(ServedShop shop, DataFolder data, TimeProvider c
     private readonly OpenJobs openJobs = new();
     private Solution? last;
 
-    /// <summary><c>GET /api/day</c></summary>
-    public IResult Get()
+    /// <summary><c>GET /api/day?language=de</c></summary>
+    /// <param name="language">What is said in it is said in this language; English where nothing is asked for.</param>
+    public IResult Get(string? language = null)
     {
+        var tongue = ShopTongues.Named(language ?? "") ?? Tongue.English;
         // one search at a time: it takes what cores there are
         lock (solving)
         {
             var head = shop.Ledger.After(long.MaxValue).Head;
             var now = clock.GetLocalNow().DateTime;
             if (last is { } known && known.Head == head && now >= known.At && now < known.At.AddMinutes(GoodForMinutes))
-                return Reply(known);
+                return Reply(known, tongue);
             var jobs = openJobs.In(shop.Ledger, shop.Bench);
             var learnt = TimesOnDisk.Learnt(shop.Ledger, shop.Bench.Book);
             var (question, missing) = DayOfJobs.Of(shop.Bench, jobs, now, learnt);
@@ -37,17 +40,17 @@ public sealed class DayEndpoint(ServedShop shop, DataFolder data, TimeProvider c
             if (solved is null)
                 return Failure.Of(503, why!);
             last = new(head, now, jobs, question, solved);
-            return Reply(last);
+            return Reply(last, tongue);
         }
     }
 
-    private IResult Reply(Solution solution)
+    private IResult Reply(Solution solution, Tongue tongue)
     {
         var shelf = StockStore.OpenIfThere(data.Path)?.Shelf();
         var day = DateOnly.FromDateTime(solution.At);
         var notWhole = NotWhole.Of(shop.Bench, solution.Jobs, shelf, day);
         return Results.Text(
-            DayJson.Of(solution.Question, solution.Solved, notWhole).ToJsonString(),
+            DayJson.Of(solution.Question, solution.Solved, notWhole, tongue).ToJsonString(),
             "application/json"
         );
     }

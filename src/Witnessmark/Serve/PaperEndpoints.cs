@@ -1,5 +1,6 @@
 using System.Globalization;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Languages;
 using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.Labels;
@@ -16,9 +17,17 @@ public static class PaperEndpoints
 {
     private const string PdfType = "application/pdf";
 
-    /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter</c></summary>
-    public static IResult HandoverSheetOf(string job, ServedShop shop, DataFolder data, string? paper = null)
+    /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter&amp;language=de</c></summary>
+    public static IResult HandoverSheetOf(
+        string job,
+        ServedShop shop,
+        DataFolder data,
+        string? paper = null,
+        string? language = null
+    )
     {
+        if (Tongue(language, shop) is not { } tongue)
+            return NoTongue(language);
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
@@ -32,7 +41,8 @@ public static class PaperEndpoints
             shop.Seal,
             Earlier(state, before, shop),
             hash => Small(hash, data),
-            before
+            before,
+            tongue
         );
         return Results.File(sheet, PdfType);
     }
@@ -43,9 +53,12 @@ public static class PaperEndpoints
         ServedShop shop,
         string? kind = null,
         string? size = null,
-        string? at = null
+        string? at = null,
+        string? language = null
     )
     {
+        if (Tongue(language, shop) is not { } tongue)
+            return NoTongue(language);
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (LabelCommand.KindOf(kind ?? "") is not { } which)
@@ -54,13 +67,31 @@ public static class PaperEndpoints
             return Failure.Of(400, $"There is no label of the size \"{size}\": {LabelSize.Names} are.");
         if (!int.TryParse(at ?? "1", NumberStyles.None, CultureInfo.InvariantCulture, out var place))
             return Failure.Of(400, $"\"{at}\" is no place on a sheet of labels: a whole number from 1 is.");
-        var made = LabelSheet.Pdf(which, label, state, shop.Bench, Today(), shop.Seal, Before(state, shop), place);
+        var made = LabelSheet.Pdf(
+            which,
+            label,
+            state,
+            shop.Bench,
+            Today(),
+            shop.Seal,
+            Before(state, shop),
+            place,
+            tongue
+        );
         return made.Refusal is { } refusal ? Failure.Of(409, refusal.Because) : Results.File(made.Certain, PdfType);
     }
 
     /// <summary><c>GET /api/jobs/{job}/record.html</c>: for the owner, one page that needs nothing else.</summary>
-    public static IResult RecordOf(string job, ServedShop shop, DataFolder data, HttpResponse response)
+    public static IResult RecordOf(
+        string job,
+        ServedShop shop,
+        DataFolder data,
+        HttpResponse response,
+        string? language = null
+    )
     {
+        if (Tongue(language, shop) is not { } tongue)
+            return NoTongue(language);
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         response.Headers.ContentSecurityPolicy = $"{RecordPage.Policy}; frame-ancestors 'none'";
@@ -70,19 +101,31 @@ public static class PaperEndpoints
             Today(),
             shop.Seal,
             hash => Small(hash, data),
-            Before(state, shop)
+            Before(state, shop),
+            tongue
         );
         return Results.Text(page, "text/html", System.Text.Encoding.UTF8);
     }
 
     /// <summary><c>GET /api/jobs/{job}/estimate.pdf?paper=letter</c></summary>
-    public static IResult EstimateSheetOf(string job, ServedShop shop, DataFolder data, string? paper = null)
+    public static IResult EstimateSheetOf(
+        string job,
+        ServedShop shop,
+        DataFolder data,
+        string? paper = null,
+        string? language = null
+    )
     {
+        if (Tongue(language, shop) is not { } tongue)
+            return NoTongue(language);
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
             return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
-        return Results.File(EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, data)), PdfType);
+        return Results.File(
+            EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, data), tongue),
+            PdfType
+        );
     }
 
     /// <summary><c>GET /api/jobs/{job}/log-book.json</c></summary>
@@ -126,6 +169,12 @@ public static class PaperEndpoints
         PhotographFolder.Find(data, hash) is { } file ? SmallPicture.Of(file) : null;
 
     private static DateOnly Today() => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+
+    private static Tongue? Tongue(string? language, ServedShop shop) =>
+        ShopTongues.Named(language ?? shop.Bench.Workshop.Language);
+
+    private static IResult NoTongue(string? language) =>
+        Failure.Of(400, $"There is no language \"{language}\" here: {string.Join(" and ", ShopTongues.Codes)} are.");
 
     private static IResult Unknown(string job) =>
         Failure.Of(

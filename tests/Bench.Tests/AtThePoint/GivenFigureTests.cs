@@ -86,7 +86,7 @@ public class GivenFigureTests
         phone.Gives(Pads, "min", "2 mm");
         var both = PadsOf(Incomplete.Together(phone, tablet));
         Assert.Null(both.Figure);
-        Assert.Equal(["≥ 1.5 mm", "≥ 2 mm"], both.Disputed.Select(d => d.Figure.Short).Order());
+        Assert.Equal(["≥ 1.5 mm", "≥ 2 mm"], both.Disputed.Select(d => d.Figure.Short.ToString()).Order());
         Assert.Contains("differ (", HoldOf(Incomplete.Together(phone, tablet), Pads));
         phone.Sees(tablet).Gives(Pads, "min", "1.5 mm");
         Assert.Equal("≥ 1.5 mm", PadsOf(Incomplete.Together(phone, tablet)).Figure!.Short);

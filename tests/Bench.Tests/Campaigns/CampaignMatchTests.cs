@@ -40,8 +40,8 @@ public class CampaignMatchTests
             var machine = new AskedMachine("Tarnmoor", "Fell 640", ownYear, vin, built);
             var match = CampaignMatch.Of(campaign, machine);
             Assert.Equal(Expected(campaign, machine), match.Concern);
-            Assert.Equal(match.Concern == Concern.MayConcern, match.Why.EndsWith(": check with the maker"));
-            Assert.NotEmpty(match.Why);
+            Assert.Equal(match.Concern == Concern.MayConcern, match.Why.ToString().EndsWith(": check with the maker"));
+            Assert.NotEmpty(match.Why.ToString());
             seen.Add(match.Concern);
         }
         Assert.Equal(3, seen.Count);

@@ -62,7 +62,7 @@ public class LearntDayTests
             Text("", ""","notWhole":[{"job":"412","because":"Oil filter: nobody counted it."}]"""),
             Asked(null)
         )!;
-        Assert.Equal([new NotWhole("412", "Oil filter: nobody counted it.")], plan.NotWhole);
+        Assert.Equal([new NotWhole("412", $"Oil filter: nobody counted it.")], plan.NotWhole);
     }
 
     private static IEnumerable<(int, int)> Lengths(DayQuestion question) =>

@@ -80,7 +80,8 @@ public class WorkCautionTests
     public void New_parts_inside_the_engine_ask_for_running_in(string did, bool asked) =>
         Assert.Equal(
             asked,
-            After(w => w.Does("engine-leaks", did), "service").Any(c => c.Words.Contains("Run the engine in"))
+            After(w => w.Does("engine-leaks", did), "service")
+                .Any(c => c.Words.ToString().Contains("Run the engine in"))
         );
 
     // the distance of the sheet's figure, by whom the sheet says; invented

@@ -21,7 +21,9 @@ public class KitToolTests
         Assert.Equal(88.0 * 420 / 460, set, 9);
         Assert.StartsWith(
             "Steering head, preload: set 80.3 N·m with Crow-foot 32 mm, so that the nut gets 88 N·m, which is what is written down.",
-            Line(kit, "Torque wrench 20 to 120 N·m").Note.Replace(Title("steering-head-nut"), "Steering head, preload")
+            Line(kit, "Torque wrench 20 to 120 N·m")
+                .Note.ToString()
+                .Replace(Title("steering-head-nut"), "Steering head, preload")
         );
         Assert.Equal("1", Line(kit, "Crow-foot 32 mm").Quantity);
         Assert.Equal(["steering-head-nut"], Line(kit, "Crow-foot 32 mm").For);
@@ -116,7 +118,7 @@ public class KitToolTests
     {
         var kit = WithFigure("front-disc", Range(null, 30));
         Assert.DoesNotContain(kit.Lines, l => l.Item == "Micrometer 25 mm");
-        Assert.Contains(kit.Lines, l => l.Note.Contains("Micrometer 25 mm does not reach"));
+        Assert.Contains(kit.Lines, l => l.Note.ToString().Contains("Micrometer 25 mm does not reach"));
     }
 
     [Fact]

@@ -125,7 +125,7 @@ public class TenSituationsTests
         var slack = new VisitedPoint("slack")
         {
             Verdict = VerdictWord.Outside,
-            Shown = "38 ± 1 mm",
+            Shown = $"38 ± 1 mm",
             Measured = (38, 0.5),
         };
         Assert.Equal(
@@ -152,14 +152,14 @@ public class TenSituationsTests
             new VisitedPoint("pads")
             {
                 Verdict = VerdictWord.Close,
-                Shown = "1.7 mm",
+                Shown = $"1.7 mm",
                 Measured = (1.7, 0.1),
                 Marked = true,
             },
             new VisitedPoint("alignment")
             {
                 Verdict = VerdictWord.Unproven,
-                Shown = "0.4 mm",
+                Shown = $"0.4 mm",
                 Measured = (0.4, 0.2),
             },
             new VisitedPoint("valves") { Left = "no gasket in stock" },
@@ -244,7 +244,7 @@ public class TenSituationsTests
         var slack = new VisitedPoint("slack")
         {
             Verdict = VerdictWord.Outside,
-            Shown = "38 mm",
+            Shown = $"38 mm",
             Measured = (38, 1),
         };
         Assert.Equal(

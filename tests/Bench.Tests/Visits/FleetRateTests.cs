@@ -133,7 +133,7 @@ public class FleetRateTests
         var forecast = PointForecast.Of(Wears([1000, 4000], [6.0, 3.0]), [], new(5, -0.2, 0.01));
         Assert.Contains(
             "The readings, a straight line and the other machines do not agree: take it as rough.",
-            forecast.Cautions
+            forecast.Cautions.Select(c => c.ToString())
         );
     }
 

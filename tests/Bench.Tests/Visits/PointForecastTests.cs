@@ -93,9 +93,15 @@ public class PointForecastTests
     public void Readings_that_no_straight_line_explains_are_told()
     {
         var forecast = Worn(Tread, [1000, 3000, 5000, 7000, 9000], [6.0, 4.0, 4.8, 2.9, 2.5]).Forecast(Tread);
-        Assert.Contains(forecast.Cautions, c => c.StartsWith("Counted since 2024-03-01", StringComparison.Ordinal));
+        Assert.Contains(
+            forecast.Cautions,
+            c => c.ToString().StartsWith("Counted since 2024-03-01", StringComparison.Ordinal)
+        );
         forecast = Worn(Tread, [1000, 3000, 5000, 7000, 9000], [6.0, 4.2, 4.1, 4.0, 2.5]).Forecast(Tread);
-        Assert.Contains(forecast.Cautions, c => c.StartsWith("The readings lie further", StringComparison.Ordinal));
+        Assert.Contains(
+            forecast.Cautions,
+            c => c.ToString().StartsWith("The readings lie further", StringComparison.Ordinal)
+        );
     }
 
     [Fact]

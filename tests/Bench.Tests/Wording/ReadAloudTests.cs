@@ -16,12 +16,13 @@ public class ReadAloudTests
     [InlineData("Pads: ≥ 1.5 mm.", "Pads: at least 1.5 millimetres.")]
     [InlineData("Slack: 13 – 32 mm.", "Slack: 13 to 32 millimetres.")]
     public void Units_and_signs_are_said_in_words(string written, string said) =>
-        Assert.Equal(said, ReadAloud.Of(written));
+        Assert.Equal(said, ReadAloud.Of(written, Tongue.English));
 
     [Theory]
     [InlineData("Fell 640 in the yard: 2 points left.")]
     [InlineData("Drain plug. Done.")]
     [InlineData("Tyre dates: 2319 and 2402.")]
     [InlineData("Wear: 3 mm²/turn.")]
-    public void What_is_no_unit_stays(string sentence) => Assert.Equal(sentence, ReadAloud.Of(sentence));
+    public void What_is_no_unit_stays(string sentence) =>
+        Assert.Equal(sentence, ReadAloud.Of(sentence, Tongue.English));
 }

@@ -67,7 +67,7 @@ public sealed class BrokenRequestTally
         else if (reply.Refusal is { } refusal)
         {
             Refused++;
-            if (refusal.Key.Length == 0 || !refusal.Because.EndsWith('.'))
+            if (refusal.Key.Length == 0 || !refusal.Because.ToString().EndsWith('.'))
                 Fault(written, calculation, request);
         }
         else

@@ -19,16 +19,18 @@ internal static class BoltTorque
     private const double Used = 0.9; // of the yield point
 
     /// <summary>The doubt in words, or null.</summary>
-    public static string? Doubt(Figure figure)
+    public static Sentence? Doubt(Figure figure)
     {
         if (figure is not { Kind: FigureKind.Torque, Value: { } value, Bolt: { } bolt })
             return null;
         var torque = figure.Unit.ToBase(value);
         var (least, most) = (Torque(bolt, Oiled), Torque(bolt, Dry));
         return torque > most.NewtonMetres
-                ? $"{figure.AsPrinted} would stretch {bolt} beyond its yield point even dry ({Shown(most)} at most): look again at the torque, the thread and the class"
+                ? (Sentence)
+                    $"{figure.AsPrinted} would stretch {bolt} beyond its yield point even dry ({Shown(most)} at most): look again at the torque, the thread and the class"
             : torque < HoldsNothing * least.NewtonMetres
-                ? $"{figure.AsPrinted} is less than a tenth of what {bolt} takes ({Shown(least)} oiled): look whether the unit is right"
+                ? (Sentence)
+                    $"{figure.AsPrinted} is less than a tenth of what {bolt} takes ({Shown(least)} oiled): look whether the unit is right"
             : null;
     }
 
@@ -37,5 +39,5 @@ internal static class BoltTorque
             .From(MetricThread.Read(bolt.Thread)!.Value, bolt.Class, friction, friction, Used)
             .Certain.Torque!.Value;
 
-    private static string Shown(Torque torque) => Numerals.With(torque.NewtonMetres, UnitTable.Named("N·m"), 3);
+    private static Sentence Shown(Torque torque) => Numerals.With(torque.NewtonMetres, UnitTable.Named("N·m"), 3);
 }

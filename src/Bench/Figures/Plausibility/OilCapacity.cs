@@ -15,7 +15,7 @@ internal static class OilCapacity
     private const double MoreEach = 1;
 
     /// <summary>The doubt in words, or null.</summary>
-    public static string? Doubt(Figure figure, FigureSheet sheet)
+    public static Sentence? Doubt(Figure figure, FigureSheet sheet)
     {
         if (figure is not { Key: "oil.capacity", Value: { } value, Unit.Dimension: Dimension.Volume })
             return null;
@@ -23,10 +23,11 @@ internal static class OilCapacity
         var litres = litre.FromBase(figure.Unit.ToBase(value));
         var most = MostOfOne + (sheet.Cylinders - 1) * MoreEach;
         return litres < Least || litres > most
-            ? $"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
+            ? (Sentence)
+                $"{figure.AsPrinted} ({Numerals.With(litres, litre, 2)}) is unusual for an engine with {Cylinders(sheet)} ({Least:0.#} to {most:0.#} L): look at the unit"
             : null;
     }
 
-    private static string Cylinders(FigureSheet sheet) =>
-        sheet.Cylinders == 1 ? "one cylinder" : $"{sheet.Cylinders} cylinders";
+    private static Sentence Cylinders(FigureSheet sheet) =>
+        sheet.Cylinders == 1 ? (Sentence)$"one cylinder" : (Sentence)$"{sheet.Cylinders} cylinders";
 }

@@ -13,7 +13,7 @@ internal static class TyrePressure
     private const double Most = 450;
 
     /// <summary>The doubt in words, or null.</summary>
-    public static string? Doubt(Figure figure)
+    public static Sentence? Doubt(Figure figure)
     {
         if (
             !figure.Key.StartsWith("tyre.pressure", StringComparison.Ordinal)
@@ -24,8 +24,10 @@ internal static class TyrePressure
         if (numbers.All(n => Likely(figure.Unit.ToBase(n))))
             return null;
         var meant = UnitTable.Measuring(Dimension.Pressure).FirstOrDefault(u => numbers.All(n => Likely(u.ToBase(n))));
-        return $"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa)"
-            + (meant is null ? ": look again" : $"; in {meant} it would be one: look at the unit");
+        return meant is null
+            ? (Sentence)$"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa): look again"
+            : (Sentence)
+                $"{figure.AsPrinted} is no pressure for a tyre (about {Least:0} to {Most:0} kPa); in {meant} it would be one: look at the unit";
     }
 
     private static bool Likely(double kilopascals) => kilopascals is >= Least and <= Most;

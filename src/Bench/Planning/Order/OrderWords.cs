@@ -15,21 +15,21 @@ public static class OrderWords
     }
 
     /// <summary><c>1 h 5 min</c>, <c>40 min</c>.</summary>
-    public static string Span(Duration time)
+    public static Sentence Span(Duration time)
     {
         var minutes = (long)Math.Round(time.Seconds / 60);
-        return minutes < 60 ? $"{minutes} min" : $"{minutes / 60} h {minutes % 60} min";
+        return minutes < 60 ? (Sentence)$"{minutes} min" : (Sentence)$"{minutes / 60} h {minutes % 60} min";
     }
 
     /// <summary>One step: a point's title, or how the machine is changed.</summary>
-    public static string Of(BenchStep step, PlannedOrder order)
+    public static Sentence Of(BenchStep step, PlannedOrder order)
     {
         if (order.Asked.Open.FirstOrDefault(p => p.Id == step.Do) is { } point)
-            return point.Title;
+            return Sentence.Of(point.Title);
         var (sets, name) = State(step);
-        return sets ? $"- {name}"
-            : step.Start == step.End ? $"- {name} no more"
-            : $"- {name}: put back";
+        return sets ? (Sentence)$"- {name}"
+            : step.Start == step.End ? (Sentence)$"- {name} no more"
+            : (Sentence)$"- {name}: put back";
     }
 
     /// <summary>Whether a step is a change of a state, set or undone, and which.</summary>
@@ -40,19 +40,19 @@ public static class OrderWords
     }
 
     /// <summary>How long it takes, what it saves and how good it is.</summary>
-    public static IEnumerable<string> Totals(PlannedOrder order)
+    public static IEnumerable<Sentence> Totals(PlannedOrder order)
     {
         var plan = order.Plan;
         if (plan.Schedule.Count == 0)
         {
-            yield return "Nothing is left to do.";
+            yield return $"Nothing is left to do.";
             yield break;
         }
         yield return $"{Span(plan.HandsOn)} of work at the points, {Span(plan.Makespan)} in all with changes and waits.";
         if (order.Saved is { Seconds: >= 30 } saved)
             yield return $"One after the other it would take {Span(order.OneByOne)}: {Span(saved)} saved.";
-        yield return plan.Proven ? "No order is shorter."
-        : plan.LowerBound is { } bound ? $"The best order found; none is shorter than {Span(bound)}."
-        : "The best order found.";
+        yield return plan.Proven ? (Sentence)$"No order is shorter."
+        : plan.LowerBound is { } bound ? (Sentence)$"The best order found; none is shorter than {Span(bound)}."
+        : (Sentence)$"The best order found.";
     }
 }

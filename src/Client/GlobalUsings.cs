@@ -1,0 +1,3 @@
+global using System.Globalization;
+global using static Witnessmark.Client.Languages.Spoken;
+global using Witnessmark.Handbook.Languages;

@@ -1,0 +1,27 @@
+namespace Witnessmark.Client.Languages;
+
+/// <summary>Fetches a language when somebody chooses it; from then on it is kept with the program and needs no network.</summary>
+internal sealed class Tongues(HttpClient http)
+{
+    private readonly Dictionary<string, Tongue> had = new(StringComparer.Ordinal) { ["en"] = Tongue.English };
+
+    /// <summary>The language; null where its texts are not on this device and cannot be fetched now.</summary>
+    public async Task<Tongue?> Of(string code)
+    {
+        if (had.TryGetValue(code, out var tongue))
+            return tongue;
+        try
+        {
+            var texts = await http.GetStringAsync($"languages/{code}.po");
+            return had[code] = Tongue.German(new(PoFile.Read(texts)));
+        }
+        catch (HttpRequestException)
+        {
+            return null;
+        }
+        catch (FormatException)
+        {
+            return null; // not a catalogue: another server answers at this address
+        }
+    }
+}

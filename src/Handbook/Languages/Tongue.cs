@@ -1,0 +1,51 @@
+namespace Witnessmark.Handbook.Languages;
+
+/// <summary>A language: its texts, and how it writes numbers and days. English has no catalogue, for the sentences are written in it.</summary>
+/// <remarks>Formats are our own and few: the program in the browser carries no cultures.</remarks>
+public sealed class Tongue
+{
+    private readonly Catalogue texts;
+    private readonly Ways ways;
+
+    private Tongue(string code, Ways ways, Catalogue texts) => (Code, this.ways, this.texts) = (code, ways, texts);
+
+    /// <summary>English.</summary>
+    public static Tongue English { get; } = new("en", Ways.English, Catalogue.None);
+
+    /// <summary>The languages that there are, by the code of BCP 47, as each calls itself.</summary>
+    public static IReadOnlyList<(string Code, string Name)> All { get; } = [("en", "English"), ("de", "Deutsch")];
+
+    /// <summary>Its code of BCP 47, as documents carry it.</summary>
+    public string Code { get; }
+
+    /// <summary>German, with its catalogue.</summary>
+    /// <param name="texts">The catalogue.</param>
+    public static Tongue German(Catalogue texts) => new("de", Ways.German, texts);
+
+    /// <summary>The text for a key, or null where the catalogue has none.</summary>
+    internal string? Text(string key, string? context) => texts.Text(key, context);
+
+    /// <summary>The text for so many, or null where the catalogue has none.</summary>
+    internal string? Plural(int count, string one, string many) =>
+        texts.Plural(one, many) is { } forms ? forms[count == 1 ? 0 : 1] : null;
+
+    /// <summary>A text that comes as data: as the catalogue has it, else as it is.</summary>
+    /// <param name="text">The text.</param>
+    public string Word(string text) => texts.Text(text, null) is { } said ? Template.Fill(said, [], this) : text;
+
+    /// <summary>A number that is written as English does.</summary>
+    /// <param name="digits">Its digits, with a decimal point where it has one.</param>
+    public string Number(string digits) => ways.Mark == '.' ? digits : digits.Replace('.', ways.Mark);
+
+    /// <summary>A day.</summary>
+    internal string Day(DayForm form, DateOnly day) => ways.Day(form, day);
+
+    /// <summary>A text inside a sentence: English begins it small there, other languages leave it.</summary>
+    /// <param name="text">The text, already in this language.</param>
+    public string Inside(string text) =>
+        Code == "en" && text.Length > 0 ? char.ToLowerInvariant(text[0]) + text[1..] : text;
+
+    /// <summary>A number as this language writes it, read back into the digits that are stored.</summary>
+    /// <param name="typed">What was typed.</param>
+    public string Stored(string typed) => ways.Mark == '.' ? typed : typed.Replace(ways.Mark, '.');
+}

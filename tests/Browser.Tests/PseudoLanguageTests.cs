@@ -1,0 +1,121 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Witnessmark.Browser.Tests;
+
+/// <summary>Every screen in a language that is none: nothing is said past the catalogue, and nothing that grows by a third breaks a screen.</summary>
+public sealed partial class PseudoLanguageTests(Published published, Chromium chromium)
+{
+    private const string Shown = """
+        () => {
+          const english = (e) => e.closest("[lang]:not(html)") !== null || e.closest("script, style, noscript") !== null;
+          const seen = (e) => e.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !english(e);
+          const found = [];
+          const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (walker.nextNode()) {
+            const node = walker.currentNode;
+            if (node.parentElement && seen(node.parentElement) && node.textContent.trim()) found.push(node.textContent.trim());
+          }
+          for (const e of document.querySelectorAll("[aria-label], [title], [placeholder], [alt]"))
+            if (seen(e))
+              for (const name of ["aria-label", "title", "placeholder", "alt"])
+                if (e.getAttribute(name)) found.push(e.getAttribute(name));
+          return [...found, document.title];
+        }
+        """;
+
+    // not held yet: it has never gone through to its end, so it is left out of ./test with the pictures
+    [Fact]
+    [Trait("for", "looking")]
+    public async Task Nothing_is_said_past_the_catalogue_and_nothing_is_wider_than_the_narrowest_phone()
+    {
+        await using var shop = await RunningShop.Start(published, without: "pads.rear");
+        // a route does not see what a service worker fetches
+        await using var device = await chromium.Device(worker: false);
+        var german = await File.ReadAllTextAsync(
+            Path.Combine(published.Folder, "wwwroot", "languages", "de.po"),
+            TestContext.Current.CancellationToken
+        );
+        await device.Context.RouteAsync(
+            "**/languages/de.po",
+            route => route.FulfillAsync(new() { Body = Pseudo.Catalogue(german), ContentType = "text/plain" })
+        );
+        // without the worker the server takes a name with a point in it for a file
+        await device.Context.RouteAsync(
+            "**/figures/*/*.*",
+            route => route.FulfillAsync(new() { Path = Path.Combine(published.Folder, "wwwroot", "index.html") })
+        );
+        var hand = await device.Open(shop);
+        await hand.Open("settings");
+        await hand.Page.Locator("#language .choice").Last.ClickAsync();
+        await Assertions.Expect(hand.Page.Locator("html")).ToHaveAttributeAsync("lang", "de");
+        hand.Finds = Pseudo.Finds;
+        var data = DataWords(published.Folder);
+        List<string> found = [];
+        foreach (var (name, open) in Screens.All)
+        {
+            await open(hand);
+            found.AddRange((await Unsaid(hand.Page, data)).Select(t => $"{name}: {t}"));
+            if (await WidthAt360(hand.Page) is > 360 and var wide)
+                found.Add($"{name}: {wide} px wide");
+        }
+        Assert.Empty(found.Distinct());
+    }
+
+    private static async Task<IEnumerable<string>> Unsaid(IPage page, HashSet<string> data) =>
+        (await page.EvaluateAsync<string[]>(Shown)).Where(t =>
+            Word().Matches(Pseudo.Outside(t)).Any(w => !data.Contains(w.Value))
+        );
+
+    private static async Task<int> WidthAt360(IPage page)
+    {
+        var before = page.ViewportSize!;
+        await page.SetViewportSizeAsync(360, 780);
+        var wide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth");
+        await page.SetViewportSizeAsync(before.Width, before.Height);
+        return wide;
+    }
+
+    /// <summary>Words of the shop's own data: names, models, plates, documents; units; what the hand types; what calls itself so in any language.</summary>
+    private static HashSet<string> DataWords(string folder)
+    {
+        string[] own =
+        [
+            "Witnessmark",
+            "English",
+            "Deutsch",
+            "SHA",
+            "VIN",
+            "QR",
+            "PDF",
+            "ISO",
+            "JCGM",
+            "GUM",
+            "km",
+            "mm",
+            "min",
+        ];
+        string[] typed =
+        [
+            "Fell workshop manual",
+            "the page of the manual",
+            "Rear brake hose is cracked at the banjo",
+            "Brake hose, rear",
+        ];
+        var texts = Directory
+            .GetFiles(Path.Combine(folder, "demo"), "*.*", SearchOption.AllDirectories)
+            .SelectMany(f => Quoted().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value));
+        return
+        [
+            .. own,
+            .. texts.Concat(typed).SelectMany(t => Word().Matches(t).Select(m => m.Value)),
+            .. Handbook.Quantities.UnitTable.All.SelectMany(u => Word().Matches(u.Symbol).Select(m => m.Value)),
+        ];
+    }
+
+    [GeneratedRegex(@"\p{L}{2,}")]
+    private static partial Regex Word();
+
+    [GeneratedRegex("\"([^\"\n]*)\"")]
+    private static partial Regex Quoted();
+}
