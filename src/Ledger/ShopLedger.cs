@@ -30,7 +30,7 @@ public sealed class ShopLedger
     public Pulse CameIn { get; } = new();
 
     /// <summary>The last order that there is; 0 in an empty ledger.</summary>
-    public long Head() => Do(ledger => ledger.Entries.Max(e => (long?)e.Order) ?? 0);
+    public long Head() => Do(HeadOf);
 
     /// <summary>Whether an entry of this id was taken in.</summary>
     public bool Has(string id) => Do(ledger => ledger.Entries.Any(e => e.Id == id));
@@ -48,7 +48,7 @@ public sealed class ShopLedger
             using var snapshot = ledger.Database.BeginTransaction();
             var rows = ledger.Entries.AsNoTracking().Where(e => e.Order > order).OrderBy(e => e.Order).Take(PageSize);
             OrderedEntry[] entries = [.. rows.AsEnumerable().Select(e => new OrderedEntry(e.Order, e.Entry()))];
-            return new LedgerPage(Id, ledger.Entries.Max(e => (long?)e.Order) ?? 0, entries);
+            return new LedgerPage(Id, HeadOf(ledger), entries);
         });
 
     /// <summary>All entries of a job in the shop's order; empty when there is none.</summary>
@@ -111,14 +111,15 @@ public sealed class ShopLedger
 
     private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Batch> batches)
     {
-        var receipts = Do(ledger =>
+        var (receipts, head) = Do(ledger =>
         {
             using var transaction = ledger.Database.BeginTransaction();
             Receipt[] receipts = [.. batches.Select(batch => Accept(ledger, batch))];
+            var head = HeadOf(ledger);
             transaction.Commit();
-            return receipts;
+            return (receipts, head);
         });
-        CameIn.Beat();
+        CameIn.Beat(head);
         return receipts;
     }
 
@@ -135,6 +136,8 @@ public sealed class ShopLedger
         arrival.TryGetProperty("machine", out var machine) && machine.ValueKind == JsonValueKind.String
             ? machine.GetString()
             : null;
+
+    private static long HeadOf(LedgerContext ledger) => ledger.Entries.Max(e => (long?)e.Order) ?? 0;
 
     private LedgerIdentity IdentityOf(LedgerContext ledger)
     {

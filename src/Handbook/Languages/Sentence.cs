@@ -18,7 +18,7 @@ public sealed class Sentence : IEquatable<Sentence>
 {
     private readonly StringBuilder key;
     private readonly List<Argument> arguments;
-    private Func<Tongue, string>? spoken;
+    private readonly Func<Tongue, string>? spoken;
 
     /// <summary>A sentence to be written part by part; the compiler does it for an interpolated string.</summary>
     /// <param name="literalLength">Letters of the literal parts.</param>
@@ -31,6 +31,9 @@ public sealed class Sentence : IEquatable<Sentence>
 
     private Sentence(Func<Tongue, string> spoken)
         : this(0, 0) => this.spoken = spoken;
+
+    private Sentence(Sentence like, Func<Tongue, string> spoken) =>
+        (key, arguments, this.spoken) = (like.key, like.arguments, spoken);
 
     /// <summary>Nothing said.</summary>
     public static Sentence Empty { get; } = new(0, 0);
@@ -103,11 +106,7 @@ public sealed class Sentence : IEquatable<Sentence>
 
     /// <summary>The same sentence where one English word needs different words elsewhere.</summary>
     /// <param name="context">What is meant, in a word.</param>
-    public Sentence Meaning(string context)
-    {
-        spoken = t => Fill(t.Text(Key, context) ?? Key, t);
-        return this;
-    }
+    public Sentence Meaning(string context) => new(this, t => Fill(t.Text(Key, context) ?? Key, t));
 
     /// <summary>The sentence in a language.</summary>
     /// <param name="tongue">The language.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Ledger.Sqlite;
@@ -122,10 +123,11 @@ public sealed partial class DoorRows
     /// <summary>Entries that release a job without a confirmation.</summary>
     public IReadOnlyList<string> Flagged() => connection.Rows("SELECT entry FROM unconfirmed", row => row.GetString(0));
 
-    /// <summary>Writes an event down.</summary>
+    /// <summary>Writes an event down. Names and jobs in it may come from anybody: what could look like another line of the book stands as U+FFFD.</summary>
     public void Note(DateTimeOffset at, string what, string? person, string? device, string says)
     {
         var last = Events(1).SingleOrDefault();
+        (person, device, says) = (OneLine(person), OneLine(device), OneLine(says)!);
         var happened = new DoorEvent((last?.Number ?? 0) + 1, at, what, person, device, says, "");
         connection.Change(
             "INSERT INTO event (number, at, what, person, device, says, chain) VALUES ($1, $2, $3, $4, $5, $6, $7)",
@@ -150,6 +152,12 @@ public sealed partial class DoorRows
     /// <summary>All events in their order.</summary>
     public IReadOnlyList<DoorEvent> AllEvents() =>
         connection.Rows("SELECT number, at, what, person, device, says, chain FROM event ORDER BY number", EventOf);
+
+    private static string? OneLine(string? text) =>
+        text is null ? null : string.Concat(text.Select(c => IsPrinted(c) ? c : '\uFFFD'));
+
+    // the marks that turn the direction of writing (Cf) could hide a part of a line
+    private static bool IsPrinted(char c) => !char.IsControl(c) && char.GetUnicodeCategory(c) != UnicodeCategory.Format;
 
     private static KeptPerson PersonOf(SqliteDataReader row) =>
         new(row.GetString(0), Text(row, 1), row.GetInt32(2), MaybeTime(row, 3), row.GetBoolean(4));

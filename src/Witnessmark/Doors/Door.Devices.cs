@@ -56,7 +56,7 @@ public sealed partial class Door
         if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { Person: null } good)
         {
             rows.Note(Now, DoorEvents.Refused, null, device.Id, $"A device \"{device.Label}\" came with a wrong code.");
-            return Answered<KeptDevice>.Because("The code is wrong or over. A lead gives a new one.");
+            return Answered<KeptDevice>.Because(WrongCode);
         }
         var kept = device with { Label = device.Label.Trim(), LetInBy = good.GivenBy, At = Now };
         rows.Add(kept);

@@ -18,6 +18,9 @@ public sealed record PersonAtDoor(string Name, Role Role, bool Started);
 public sealed partial class Door
 {
     private const string NotLetIn = "This device was not let in, or was shut out. A lead gives a code for it.";
+    private const string WrongCode = "The code is wrong or over. A lead gives a new one.";
+    private const string ShutToName =
+        "Too many wrong ones: the door is shut to this name until a lead gives a new start code.";
     private const string WrongSecret = "That is not it.";
 
     /// <summary>Who may sign in here.</summary>
@@ -42,13 +45,15 @@ public sealed partial class Door
         {
             if (Shown(rows, proof, "start", person) is { } no)
                 return Answered<CameIn>.Because(no);
+            if (shop().RoleOf(person) is not { } role)
+                return Answered<CameIn>.Because(WrongCode); // nothing is kept of names that nobody has
             // before the code is taken: whoever chose badly chooses again
-            if (shop().RoleOf(person) is { } role && SecretRules.Refuses(secret, role, person) is { } why)
+            if (SecretRules.Refuses(secret, role, person) is { } why)
                 return Answered<CameIn>.Because(why, 400);
             if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { } good || good.Person != person)
             {
                 rows.Note(Now, DoorEvents.Refused, person, proof.Device, $"{person} came with a wrong start code.");
-                return Answered<CameIn>.Because("The code is wrong or over. A lead gives a new one.");
+                return Answered<CameIn>.Because(WrongCode);
             }
             rows.Put(new(person, SecretHash.Of(person, secret), 0, null, false));
             rows.EndAllOf(person);
@@ -116,7 +121,7 @@ public sealed partial class Door
     {
         var kept = rows.Person(person);
         if (kept.Shut)
-            return "Too many wrong ones: the door is shut to this name until a lead gives a new start code.";
+            return ShutToName;
         if (kept.WaitUntil is { } until && Now < until)
             return $"After wrong ones the door waits. Try again in {Long(until - Now)}.";
         if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret))
@@ -144,7 +149,7 @@ public sealed partial class Door
                 ? $"The door was shut to {person.Name} after {failures} wrong secrets."
                 : $"A wrong secret for {person.Name}, {failures} in a row."
         );
-        return wait is null ? "Too many wrong ones: the door is shut to this name until a lead gives a new start code."
+        return wait is null ? ShutToName
             : wait == TimeSpan.Zero ? WrongSecret
             : $"{WrongSecret} Try again in {Long(wait.Value)}.";
     }

@@ -3,8 +3,8 @@ namespace Witnessmark.Doors;
 /// <summary>What is good enough as a secret: six digits, or for a lead a passphrase.</summary>
 /// <remarks>
 /// <b>Source.</b> NIST SP 800-63B-4, 3.1.1.2: a password alone has at least 15 characters, at least 64 are taken, none is asked to be of certain kinds,
-/// and common ones are refused. Six digits are less than that: they count only together with the key of a device that was let in, as an activation secret
-/// does (3.2.10: at least 4, better 6 digits). The list of common digits is from memory and by rule.
+/// and common ones are refused. Six digits are less than that, and by its letter too short for a secret that the shop checks; they are taken because they count only together with
+/// the key of a device that was let in (docs/security.md, the gaps on purpose). The list of common digits is from memory and by rule.
 /// </remarks>
 public static class SecretRules
 {

@@ -11,6 +11,9 @@ public static class NewsEndpoint
     // often enough that nothing between takes the line for dead, and that who was signed out does not listen on
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(15);
 
+    // what comes within this is told once: in a busy shop a line to each device for each commit would be most of the work
+    private static readonly TimeSpan Together = TimeSpan.FromMilliseconds(200);
+
     /// <summary><c>GET /api/news</c>: server-sent events, each the last order that there is; one at once and one in a while.</summary>
     public static IResult Get(
         ShopLedger ledger,
@@ -33,11 +36,33 @@ public static class NewsEndpoint
     )
     {
         using var end = CancellationTokenSource.CreateLinkedTokenSource(gone, stopping);
+        var next = ledger.CameIn.Next;
+        var head = ledger.Head();
         do
         {
-            var next = ledger.CameIn.Next;
-            yield return ledger.Head().ToString(CultureInfo.InvariantCulture);
-            await Task.WhenAny(next, Task.Delay(Quiet, end.Token));
+            yield return head.ToString(CultureInfo.InvariantCulture);
+            (head, next) = await Later(ledger, head, next, end.Token);
         } while (!end.IsCancellationRequested && isStillIn());
+    }
+
+    /// <summary>How far it goes at the next beat, or what was known when there was none for a while; and the beat after it.</summary>
+    private static async Task<(long Head, Task Next)> Later(
+        ShopLedger ledger,
+        long known,
+        Task next,
+        CancellationToken end
+    )
+    {
+        try
+        {
+            await next.WaitAsync(Quiet, end);
+            await Task.Delay(Together, end);
+            var after = ledger.CameIn.Next;
+            return (ledger.CameIn.Head, after);
+        }
+        catch (Exception nothing) when (nothing is TimeoutException or OperationCanceledException)
+        {
+            return (known, next);
+        }
     }
 }

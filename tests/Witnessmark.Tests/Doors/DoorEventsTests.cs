@@ -38,6 +38,24 @@ public sealed class DoorEventsTests : IDisposable
         );
     }
 
+    [Fact]
+    public void What_comes_from_outside_stays_on_its_line_and_in_its_direction()
+    {
+        var bram = shop.Started().You;
+        Assert.NotNull(shop.Door.Confirm(bram, "412\nInes Tallow signed in.\u202E", ClosedShop.Pin).Yes);
+        var says = shop.Door.Book(1).Events.Single().Says;
+        Assert.Equal($"{ClosedShop.Technician} confirmed the release of 412\uFFFDInes Tallow signed in.\uFFFD.", says);
+        Assert.Null(shop.Door.Book(1).Fault);
+    }
+
+    [Fact]
+    public void A_name_that_nobody_has_comes_into_no_line()
+    {
+        var proof = shop.Tablet.Proof(shop.Door, "start", "Nobody At All");
+        Assert.NotNull(shop.Door.Start(proof, "Nobody At All", "AAAAA-AAAAA", ClosedShop.Pin).No);
+        Assert.DoesNotContain(shop.Events(), e => e.Says.Contains("Nobody", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("UPDATE event SET says = 'Nothing happened.' WHERE number = 3", "Event 3")]
     [InlineData("UPDATE event SET at = at + 1 WHERE number = 2", "Event 2")]
