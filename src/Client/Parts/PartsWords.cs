@@ -7,6 +7,8 @@ internal static class PartsWords
     public static string NoMinus => Say($"This cannot be less than nothing.");
     public static string Keypad => Say($"Keypad");
     public static string Main => Say($"Main");
+    public static string OfWorkshop => Say($"workshop's, not the maker's");
+    public static string OfPractice => Say($"common practice, not the maker's");
     public static string Delete => Say($"Delete");
     public static string Point => Say($"Decimal point");
     public static string Minus => Say($"Minus");
@@ -40,5 +42,5 @@ internal static class PartsWords
 
     public static string Less(string step) => Say($"{step} less");
 
-    public static string Of(int at, int all) => Say($"{at} of {all}");
+    public static string Of(int at, int all) => Say(((Sentence)$"{at} of {all}").Meaning("place in a row"));
 }
