@@ -10,7 +10,7 @@ internal static class BookReferences
     {
         foreach (var point in book.Points.Values)
         {
-            foreach (var key in new[] { "again-after", "after", "asks-again" })
+            foreach (var key in new[] { "again-after", "after", "asks-again", "settles-after" })
                 OtherPoints(point, key, book);
             Reach(point, book);
             Figures(point, book);

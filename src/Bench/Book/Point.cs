@@ -44,6 +44,9 @@ public sealed record Point(
     string? Calculation
 )
 {
+    /// <summary>Points whose work breaks the mark made here where this job put in a new part of the same name, for a new part settles.</summary>
+    public IReadOnlyList<string> SettlesAfter { get; init; } = [];
+
     /// <summary>What whoever does it must be able to do, as the shop's people say it; null: anybody.</summary>
     public string? Skill { get; init; }
 }

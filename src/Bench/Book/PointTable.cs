@@ -34,8 +34,9 @@ internal static class PointTable
         )
         {
             Skill = table.TextOrNothing("skill"),
+            SettlesAfter = table.Texts("settles-after"),
         };
-        foreach (var key in new[] { "again-after", "after", "asks-again" })
+        foreach (var key in new[] { "again-after", "after", "asks-again", "settles-after" })
             if (table.Texts(key).Contains(id))
                 table.Mistakes.Add(table.At(key, id), $"\"{id}\" in its own \"{key}\"", "other points only");
         table.NoOtherKeys();

@@ -9,16 +9,32 @@ internal static class Renewals
     /// <summary>Against its wear by more than so many standard deviations of the two readings, it was renewed. Common practice, no source.</summary>
     private const double Surely = 3;
 
-    private static readonly string[] Renewed = ["new", "renewed", "replaced"];
+    // as people write it, in the languages that the program speaks
+    private static readonly string[] Renewed =
+    [
+        "new",
+        "renewed",
+        "replaced",
+        "neu",
+        "neue",
+        "neuer",
+        "neues",
+        "neuen",
+        "erneuert",
+        "ersetzt",
+        "getauscht",
+        "ausgetauscht",
+    ];
 
     /// <summary>How the record says it, in a few words; null when it does not.</summary>
     public static Sentence? Of(PointState point) =>
-        point.Corrections.Select(c => c.Words).FirstOrDefault(w => Words(w.ToString()).Any(Renewed.Contains))
-            is { } said
-            ? (Sentence)$"“{said}”"
+        point.Corrections.Select(c => c.Words).FirstOrDefault(Says) is { } said ? (Sentence)$"“{said}”"
         : point.Found is { } found && point.Current is { } now && Better(found, now, point.Figure)
             ? (Sentence)$"read {found.Opinion.Shown}, then {now.Opinion.Shown}"
         : null;
+
+    /// <summary>Whether the words of a correction call something new.</summary>
+    public static bool Says(Sentence correction) => Words(correction.ToString()).Any(Renewed.Contains);
 
     /// <summary>The words of a sentence, in small letters.</summary>
     public static string[] Words(string sentence) =>

@@ -32,6 +32,8 @@ internal static class AgainBecause
             (WasCorrected corrected, _) when deed.Point.Id == point.Id =>
                 $"Corrected since: {corrected.Correction.Words}.",
             (WasCorrected corrected, _) => $"{deed.Point.Title} was corrected since: {corrected.Correction.Words}.",
+            _ when point.SettlesAfter.Contains(deed.Point.Id) && !point.AgainAfter.Contains(deed.Point.Id) =>
+                $"What is new here was ridden since: it settles.",
             (_, ReadingKind.Tighten) => $"{deed.Point.Title} was tightened since: that moves it.",
             _ => $"{deed.Point.Title} was done since.",
         };

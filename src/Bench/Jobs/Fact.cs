@@ -26,7 +26,8 @@ public sealed record ArrivalFact(
     string? Promised,
     IReadOnlyList<FoundCampaign>? Campaigns,
     Machine? Known,
-    bool Vouching
+    bool Vouching,
+    bool Settling
 ) : Fact(Entry);
 
 /// <summary>Something was read.</summary>
@@ -158,7 +159,8 @@ public static class Facts
             body.Has(KnownMachine.Key)
                 ? Known(body.Text("machine"), body.Text("sheet"), body.Inside(KnownMachine.Key))
                 : null,
-            body.Has("vouching") && body.Truth("vouching")
+            body.Has("vouching") && body.Truth("vouching"),
+            body.Has("settling") && body.Truth("settling")
         );
 
     private static Machine Known(string id, string sheet, Body body) =>

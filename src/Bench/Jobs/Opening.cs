@@ -44,6 +44,7 @@ internal sealed record Opening(
             {
                 KeepsMachine = fact.Known is not null,
                 Vouching = fact.Vouching,
+                Settling = fact.Settling,
             },
             null
         );
@@ -51,6 +52,9 @@ internal sealed record Opening(
 
     /// <summary>Whether somebody vouches before the job can be signed: not so in jobs of an earlier program.</summary>
     public bool Vouching { get; init; }
+
+    /// <summary>Whether new parts are read again after their first ride: not so in jobs of an earlier program, whose release stays.</summary>
+    public bool Settling { get; init; }
 
     /// <summary>Figures that this job was given beside its sheet.</summary>
     public GivenFigures Given { get; init; } = GivenFigures.None;

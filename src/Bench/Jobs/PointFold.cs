@@ -23,7 +23,9 @@ internal static class PointFold
     )
     {
         var readings = deeds.OfType<WasRead>().Where(d => d.Point.Id == point.Id).Select(d => d.Reading).ToList();
-        var work = deeds.Where(d => Touches(d, point)).ToList();
+        var work = deeds
+            .Where(d => Touches(d, point) || (opening.Settling && Settling.Moves(d, point, deeds)))
+            .ToList();
         var fresh = readings.Where(r => work.All(w => CausalOrder.Saw(r.Entry, w.Entry()))).ToList();
         var disagree = Disagree(fresh);
         var current = disagree ? null : fresh.LastOrDefault();

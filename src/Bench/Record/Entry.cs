@@ -41,7 +41,7 @@ public sealed record Entry(
 /// <summary>The kinds of entries and what their bodies hold.</summary>
 public static class EntryKind
 {
-    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], vouching?: true, known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], vouching?: true, settling?: true, known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
     public const string Arrival = "arrival";
 
     /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>

@@ -47,6 +47,7 @@ public static partial class EntryBody
             if (known is not null)
                 KnownMachine.Write(json, known);
             json.WriteBoolean("vouching", true);
+            json.WriteBoolean("settling", true);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>

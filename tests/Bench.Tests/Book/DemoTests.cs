@@ -39,6 +39,7 @@ public class DemoTests
         "brake-feel",
         "road-test",
         "leaks-after",
+        "heat-after",
         "keys",
     ];
 

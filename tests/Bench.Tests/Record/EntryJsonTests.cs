@@ -87,7 +87,7 @@ public class EntryJsonTests
     {
         PlannedPoint[] points = [new("chain-slack", "service")];
         Assert.Equal(
-            """{"machine":"fell-640-0412","sheet":"fell-640","revision":3,"purpose":"service","points":[{"point":"chain-slack","why":"service"}],"promised":"Friday","vouching":true}""",
+            """{"machine":"fell-640-0412","sheet":"fell-640","revision":3,"purpose":"service","points":[{"point":"chain-slack","why":"service"}],"promised":"Friday","vouching":true,"settling":true}""",
             EntryBody.Arrival("fell-640-0412", "fell-640", 3, "service", points, "Friday").GetRawText()
         );
         Assert.Equal(
