@@ -2,6 +2,7 @@ using System.Globalization;
 using Witnessmark.Backups;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Ledger;
+using Witnessmark.Ledger.Doors;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 
@@ -24,6 +25,7 @@ public static class Examination
             OfFiles(data),
             .. OfDatabases(data),
             OfLedger(data),
+            .. OfDoor(data),
             OfClock(data, now),
             OfPhotographs(data),
         ];
@@ -77,6 +79,20 @@ public static class Examination
                     : string.Join(" ", found.Faults),
             found => found.Faults.Count == 0
         );
+
+    /// <summary>The book of the door, where there is one: an event that was changed or taken out is told.</summary>
+    private static IEnumerable<Finding> OfDoor(string data)
+    {
+        if (File.Exists(Path.Combine(data, DoorStore.FileName)))
+            yield return Read(
+                "door",
+                () => DoorStore.Open(data).Look(rows => (Events: rows.AllEvents(), Closed: rows.IsClosed())),
+                door =>
+                    EventChain.Fault(door.Events)
+                    ?? $"{(door.Closed ? "Closed" : "Open")}; its book of {door.Events.Count} events is whole.",
+                door => EventChain.Fault(door.Events) is null
+            );
+    }
 
     private static Finding OfClock(string data, DateTimeOffset now) =>
         Read(

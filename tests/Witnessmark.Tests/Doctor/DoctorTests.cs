@@ -2,6 +2,7 @@ using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Record;
 using Witnessmark.Doctor;
+using Witnessmark.Ledger.Doors;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 using Witnessmark.Tests.Serve;
@@ -57,6 +58,32 @@ public sealed class DoctorTests : IDisposable
         var clock = Examination.Of(folder.Path, at.AddMinutes(minutes)).Single(f => f.Of == "clock");
         Assert.Equal(good, clock.Good);
         Assert.Equal(!good, clock.Says.Contains("set the clock"));
+    }
+
+    [Theory]
+    [InlineData("", true, "Open; its book of 2 events is whole.")]
+    [InlineData(
+        "UPDATE event SET says = 'nobody was here' WHERE number = 1",
+        false,
+        "was changed after it was written"
+    )]
+    [InlineData("DELETE FROM event WHERE number = 1", false, "is missing")]
+    public void The_book_of_the_door_is_looked_at_where_there_is_one(string spoilt, bool good, string says)
+    {
+        Assert.DoesNotContain(Examination.Of(folder.Path, DateTimeOffset.UnixEpoch), f => f.Of == "door");
+        DoorStore
+            .Open(folder.Path)
+            .Do(rows =>
+            {
+                rows.Note(DateTimeOffset.UnixEpoch, "let-in", "Ines Tallow", "bench-1", "bench-1 was let in");
+                rows.Note(DateTimeOffset.UnixEpoch, "came-in", "Ines Tallow", "bench-1", "Ines Tallow came in");
+                return 0;
+            });
+        if (spoilt.Length > 0)
+            Sql(spoilt, DoorStore.FileName);
+        var door = Examination.Of(folder.Path, DateTimeOffset.UnixEpoch).Single(f => f.Of == "door");
+        Assert.Equal(good, door.Good);
+        Assert.Contains(says, door.Says);
     }
 
     // Source: SQLite documentation, "Write-Ahead Logging": WAL does not work over a network file system.
@@ -126,9 +153,9 @@ public sealed class DoctorTests : IDisposable
         SqliteConnection.ClearAllPools();
     }
 
-    private void Sql(string sql)
+    private void Sql(string sql, string file = "ledger.db")
     {
-        using var connection = new SqliteConnection($"Data Source={In("ledger.db")};Pooling=False");
+        using var connection = new SqliteConnection($"Data Source={In(file)};Pooling=False");
         connection.Open();
         using var command = connection.CreateCommand();
         command.CommandText = sql;
