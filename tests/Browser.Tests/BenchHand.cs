@@ -29,11 +29,33 @@ public sealed class BenchHand(IPage page, string address)
         return this;
     }
 
+    /// <summary>Goes to a screen: inside the program where it runs, as a link does, for starting it takes seconds; else by its address.</summary>
     public async Task Open(string path)
     {
-        await page.GotoAsync(address + path);
+        if (!await page.EvaluateAsync<bool>(GoInside, address + path))
+            await page.GotoAsync(address + path);
         await page.Locator("main:not(.starting) h1").First.WaitForAsync(); // not the page that is shown while the program starts
     }
+
+    /// <summary>Goes to a screen by its address, so that the program starts anew.</summary>
+    public async Task OpenAnew(string path)
+    {
+        await page.GotoAsync(address + path);
+        await page.Locator("main:not(.starting) h1").First.WaitForAsync();
+    }
+
+    // two frames: by then the screen that was left is gone
+    private const string GoInside = """
+        async to => {
+            const runs = window.Blazor && document.querySelector('main:not(.starting) h1');
+            if (!runs || to === location.href || new URL(to).origin !== location.origin)
+                return false;
+            Blazor.navigateTo(to);
+            for (let frame = 0; frame < 2; frame++)
+                await new Promise(requestAnimationFrame);
+            return true;
+        }
+        """;
 
     /// <summary>Opens a point of the demo job.</summary>
     public async Task Point(string point)

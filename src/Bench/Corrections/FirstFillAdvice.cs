@@ -42,7 +42,11 @@ internal static class FirstFillAdvice
             : (Sentence)$" − old filter {Numerals.With(sump.Drained.FilterVolume.Litres, Litre, 3)}";
 
     internal static Sentence Both(Volume volume) =>
-        $"{Numerals.With(Down(volume.Litres), Litre)} ({Numerals.With(Down(volume.Litres / UnitTable.Named("US qt").Factor), UnitTable.Named("US qt"))})";
+        // both are there already, whichever the reader wants
+        (
+            (Sentence)
+                $"{Numerals.With(Down(volume.Litres), Litre)} ({Numerals.With(Down(volume.Litres / UnitTable.Named("US qt").Factor), UnitTable.Named("US qt"))})"
+        ).AsWritten();
 
     // rounding up could overfill
     private static double Down(double value) => Math.Floor(value * 100) / 100;

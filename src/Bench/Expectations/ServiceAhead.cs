@@ -17,7 +17,7 @@ namespace Witnessmark.Bench.Expectations;
 public sealed record ServiceAhead(
     string Point,
     string Title,
-    string Every,
+    Sentence Every,
     Origin Origin,
     DueState State,
     double? AtKilometres,
@@ -80,7 +80,7 @@ internal static class ServicesAhead
         new(
             work.Point,
             book.Points.GetValueOrDefault(work.Point)?.Title ?? work.Point,
-            work.Every,
+            work.Often,
             work.Origin,
             state,
             kilometres,

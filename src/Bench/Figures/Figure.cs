@@ -67,15 +67,16 @@ public sealed record Figure(
     public Sentence Short =>
         Kind switch
         {
-            FigureKind.Range => $"{Numerals.Plain(Min ?? 0, Digits)} – {With(Max)}",
-            FigureKind.Min => $"≥ {With(Min)}",
-            FigureKind.Max => $"≤ {With(Max)}",
-            FigureKind.Target => $"{Numerals.Plain(Value ?? 0, Digits)} ± {With(Max - Value)}",
+            FigureKind.Range => Numerals.Between(Min ?? 0, Max ?? 0, Unit, Digits, (min, max) => $"{min} – {max}"),
+            FigureKind.Min => $"≥ {With(Min, RoundedTo.Above)}",
+            FigureKind.Max => $"≤ {With(Max, RoundedTo.Below)}",
+            FigureKind.Target => Numerals.PlusMinus(Value ?? 0, (Max - Value) ?? 0, Unit, Digits),
             _ => With(Value),
         };
 
     // as many as a sheet prints; the figure is shown as it stands there
     private const int Digits = 6;
 
-    private Sentence With(double? value) => Numerals.With(value ?? 0, Unit, Digits);
+    private Sentence With(double? value, RoundedTo rounded = RoundedTo.Nearest) =>
+        Numerals.With(value ?? 0, Unit, Digits, rounded);
 }

@@ -9,7 +9,11 @@ namespace Witnessmark.Bench.Figures;
 /// <param name="Every">As it stands in the sheet: <c>10000 km or 12 months</c>.</param>
 /// <param name="Origin">Who asks for it.</param>
 /// <param name="Rule">The same for the calculation that counts it.</param>
-public sealed record ScheduledWork(string Point, string Every, Origin Origin, ServiceRule Rule);
+public sealed record ScheduledWork(string Point, string Every, Origin Origin, ServiceRule Rule)
+{
+    /// <summary><see cref="Every"/> in whatever language and units it is read.</summary>
+    public Sentence Often => ScheduleWords.Of(Every);
+}
 
 /// <summary>Reads the tables <c>[[schedule]]</c>: point, every, first, origin.</summary>
 internal static class ScheduleTable

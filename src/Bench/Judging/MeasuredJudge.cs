@@ -172,9 +172,9 @@ internal static class MeasuredJudge
     private static Sentence Headline(Judged found, double guard, Unit unit, ReadingToJudge judged, Sentence at) =>
         Word(found, guard) switch
         {
-            VerdictWord.Outside => $"Outside by {Numerals.With(-found.Margin, unit, Digits(judged))}{at}",
+            VerdictWord.Outside => $"Outside by {Numerals.Apart(-found.Margin, unit, Digits(judged))}{at}",
             VerdictWord.Unproven => $"Unproven: {judged.Instrument!.Name} cannot tell",
-            VerdictWord.Close => $"Close: {Numerals.With(found.Margin, unit, Digits(judged))} from the limit{at}",
+            VerdictWord.Close => $"Close: {Numerals.Apart(found.Margin, unit, Digits(judged))} from the limit{at}",
             _ => $"Inside",
         };
 

@@ -39,7 +39,7 @@ public static class TenTimes
     private static Sentence Usual(ReadingForm form, Unit unit) =>
         (form.PlausibleMin, form.PlausibleMax) switch
         {
-            ({ } min, { } max) => $"{Numerals.Plain(min, 4)} to {Numerals.With(max, unit, 4)}",
+            ({ } min, { } max) => Numerals.Between(min, max, unit, 4, (least, most) => $"{least} to {most}"),
             ({ } min, null) => $"{Numerals.With(min, unit, 4)} or more",
             (_, { } max) => $"{Numerals.With(max, unit, 4)} or less",
             _ => $"anything",

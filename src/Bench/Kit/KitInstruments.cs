@@ -99,7 +99,7 @@ internal static class KitInstruments
                 ? (Sentence)$"{instrument.Name} does not reach: its range ends before the figure does."
             : Decides.At(Point, figure, instrument) == Decision.Never
                 ? (Sentence)
-                    $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.With(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
+                    $"The rule cannot decide this with {instrument.Name}: it reads to ± {Numerals.Apart(2 * Uncertainty(instrument), figure.Unit)}, and {Allowed.By(figure)}."
             : null;
 
         public Sentence Note(ShopInstrument instrument) => Sentence.Line(Repeats(instrument), Undated(instrument));

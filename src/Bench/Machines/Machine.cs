@@ -109,6 +109,9 @@ public sealed record Workshop(
     /// <summary>Code of the language that its papers are in.</summary>
     public string Language { get; init; } = WorkshopFile.Languages[0];
 
+    /// <summary>Word of the units that its papers are in.</summary>
+    public string Units { get; init; } = WorkshopFile.UnitWords[0];
+
     /// <summary>The label that it sticks on machines and keys; the first of the usual ones when the shop says nothing.</summary>
     public string Label { get; init; } = WorkshopFile.Labels[0];
 

@@ -22,6 +22,9 @@ internal static class WorkshopFile
     /// <summary>Languages of papers, the usual one first.</summary>
     internal static readonly string[] Languages = [.. Tongue.All.Select(l => l.Code)];
 
+    /// <summary>Systems of units that papers are written in, the usual one first.</summary>
+    internal static readonly string[] UnitWords = [.. UnitSystems.Words];
+
     public static WorkshopRead Read(TomlFile file)
     {
         var head = file.Root.Table("workshop");
@@ -51,6 +54,7 @@ internal static class WorkshopFile
             Paper = OneOf(head, "paper", Papers),
             Label = OneOf(head, "label", Labels),
             Language = OneOf(head, "language", Languages),
+            Units = OneOf(head, "units", UnitWords),
             Planning = PlanningTable.Read(file.Root.TableOrNothing("planning")),
             Estimates = EstimatesTable.Read(file.Root.TableOrNothing("estimates")),
         };

@@ -69,9 +69,9 @@ internal static class DueReasons
     private static Sentence InWords(Because because, ScheduledWork work, Sentence why) =>
         because switch
         {
-            Because.Soon => $"Due soon, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
-            Because.Overdue => $"Overdue, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
-            _ => $"Due, every {work.Every} by {Source(work.Origin)}: {why.Inside()}",
+            Because.Soon => $"Due soon, every {work.Often} by {Source(work.Origin)}: {why.Inside()}",
+            Because.Overdue => $"Overdue, every {work.Often} by {Source(work.Origin)}: {why.Inside()}",
+            _ => $"Due, every {work.Often} by {Source(work.Origin)}: {why.Inside()}",
         };
 
     private static Sentence Source(Origin origin) =>

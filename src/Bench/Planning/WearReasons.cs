@@ -60,5 +60,5 @@ internal static class WearReasons
     }
 
     private static Sentence InWords(double probability, double ahead, int readings) =>
-        $"By its wear ({readings} readings) it reaches its limit within the next {Numerals.Plain(ahead, 0)} km with a probability of {Numerals.Plain(100 * probability, 0)} %.";
+        $"By its wear ({readings} readings) it reaches its limit within the next {Numerals.With(ahead, UnitTable.Named("km"), 0)} with a probability of {Numerals.Plain(100 * probability, 0)} %.";
 }

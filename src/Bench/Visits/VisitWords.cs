@@ -5,7 +5,7 @@ namespace Witnessmark.Bench.Visits;
 /// <summary>Days and distances of a forecast as people say them: no finer than it is.</summary>
 internal static class VisitWords
 {
-    private const double MillimetresInKilometre = 1e6;
+    private static readonly Unit Kilometre = UnitTable.Named("km");
 
     public static Sentence Day(DateOnly? day) =>
         day is { } known ? Sentence.Day(DayForm.Figures, known) : (Sentence)$"a day unknown";
@@ -13,14 +13,17 @@ internal static class VisitWords
     public static Sentence Month(DateOnly day) => Sentence.Day(DayForm.Month, day);
 
     /// <summary>Two figures: <c>6700 km</c>.</summary>
-    public static Sentence Rough(Length distance) => $"{TwoFigures(distance):0} km";
+    public static Sentence Rough(Length distance) =>
+        InUnits.Of(RoughIn(Kilometre, distance), Kilometre, other => RoughIn(other, distance));
 
-    private static double TwoFigures(Length distance)
+    private static Sentence RoughIn(Unit unit, Length distance) =>
+        $"{TwoFigures(unit.FromBase(distance.Millimetres)):0} {unit}";
+
+    private static double TwoFigures(double distance)
     {
-        var kilometres = distance.Millimetres / MillimetresInKilometre;
-        if (kilometres < 10)
-            return Math.Round(kilometres);
-        var step = Math.Pow(10, Math.Floor(Math.Log10(kilometres)) - 1);
-        return Math.Round(kilometres / step) * step;
+        if (distance < 10)
+            return Math.Round(distance);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(distance)) - 1);
+        return Math.Round(distance / step) * step;
     }
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Wording;
 
@@ -16,11 +17,11 @@ public static class Allowed
         figure.Kind switch
         {
             FigureKind.Range =>
-                $"allows {Numerals.Plain(figure.Min ?? 0, 4)} to {Numerals.With(figure.Max ?? 0, figure.Unit, 4)}",
-            FigureKind.Min => $"asks for at least {Numerals.With(figure.Min ?? 0, figure.Unit, 4)}",
-            FigureKind.Max => $"allows at most {Numerals.With(figure.Max ?? 0, figure.Unit, 4)}",
+                $"allows {Numerals.Between(figure.Min ?? 0, figure.Max ?? 0, figure.Unit, 4, (min, max) => $"{min} to {max}")}",
+            FigureKind.Min => $"asks for at least {Numerals.With(figure.Min ?? 0, figure.Unit, 4, RoundedTo.Above)}",
+            FigureKind.Max => $"allows at most {Numerals.With(figure.Max ?? 0, figure.Unit, 4, RoundedTo.Below)}",
             FigureKind.Target =>
-                $"asks for {Numerals.Plain(figure.Value ?? 0, 4)} ± {Numerals.With((figure.Max - figure.Value) ?? 0, figure.Unit, 4)}",
+                $"asks for {Numerals.PlusMinus(figure.Value ?? 0, (figure.Max - figure.Value) ?? 0, figure.Unit, 4)}",
             _ => $"asks for {Numerals.With(figure.Value ?? 0, figure.Unit, 4)}",
         };
 }

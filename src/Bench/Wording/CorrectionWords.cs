@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Wording;
 
@@ -9,7 +10,7 @@ internal static class CorrectionWords
     public static Sentence Of(CorrectionFact made, Point point) =>
         made switch
         {
-            { AddedLitres: { } litres } => $"{Numerals.Plain(litres, 3)} L added",
+            { AddedLitres: { } litres } => $"{Numerals.With(litres, UnitTable.Named("L"), 3)} added",
             { Left: { } left, Right: { } right } when left != right =>
                 $"left adjuster {Turned(left)}, right {Turned(right)}",
             { Left: { } both, Right: not null } when TwoAdjusters(point) => $"both adjusters {Turned(both)}",

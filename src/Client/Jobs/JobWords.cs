@@ -21,6 +21,9 @@ internal static class JobWords
 
     public static string SheetIn(string language) => Say($"Sheet in {language}");
 
+    public static string SheetInUs => Say($"Sheet in US units");
+    public static string SheetInMetric => Say($"Sheet in metric units");
+
     public static string LogBook => Say($"Log book");
     public static string Record => Say($"Record for the owner");
     public static string Sticker => Say($"Service sticker");

@@ -1,3 +1,6 @@
+using System.Globalization;
+using Witnessmark.Handbook.Quantities;
+
 namespace Witnessmark.Client.Machines;
 
 /// <summary>Words of the machines.</summary>
@@ -60,7 +63,9 @@ internal static class MachinesWords
     public static string Forgotten => Say($"The owner is forgotten.");
 
     public static string Kilometres(double? kilometres) =>
-        kilometres is { } known ? Say($"{known:0.#} km") : Say($"not read");
+        kilometres is { } known
+            ? Say(InUnits.Of(known.ToString("0.#", CultureInfo.InvariantCulture), UnitTable.Named("km")))
+            : Say($"not read");
 
     public static string Count(int count, bool more) =>
         count == 0 ? Say($"No machine has that in it.")

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Client.Settings;
 
@@ -17,6 +18,9 @@ internal sealed record PersonSettings
 
     /// <summary>Code of the language, or null: English.</summary>
     public string? Language { get; init; }
+
+    /// <summary>The units that quantities are read in; what is typed keeps the unit of its instrument.</summary>
+    public UnitSystem Units { get; init; }
 
     /// <summary>Whether a reading is said aloud when it is saved.</summary>
     public bool ReadsBack { get; init; }

@@ -48,7 +48,7 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
         if (settings != Now)
             return; // chosen otherwise while the language was fetched
         LacksLanguage = tongue is null;
-        Spoken.OwnTongue = tongue ?? Tongue.English;
+        Spoken.OwnTongue = (tongue ?? Tongue.English).With(settings.Units);
         ((IJSInProcessRuntime)js).InvokeVoid(
             "look.put",
             Name(settings.Scheme),

@@ -1,3 +1,5 @@
+using Witnessmark.Handbook.Quantities;
+
 namespace Witnessmark.Client.Settings;
 
 /// <summary>Words of a person's settings.</summary>
@@ -7,6 +9,11 @@ internal static class SettingsWords
     public static string Language => Say($"Language");
     public static string NoLanguage =>
         Say($"Its texts are not on this device yet and cannot be fetched now. Until then it speaks English.");
+    public static string Units => Say($"Units");
+    public static string UnitsWhy =>
+        Say(
+            $"How quantities are shown; in brackets as they were read. What is typed keeps the unit of its instrument."
+        );
     public static string Hand => Say($"Which hand holds the tool?");
     public static string LeftHand => Say($"Left: Save and Delete stand on the right");
     public static string RightHand => Say($"Right: Save and Delete stand on the left");
@@ -27,6 +34,13 @@ internal static class SettingsWords
     public static string CannotKeepAwake =>
         Say($"This browser cannot keep the screen awake, or not at an address without https.");
     public static string SayIt => Say($"Say it");
+
+    public static IReadOnlyList<(UnitSystem, string)> Systems =>
+        [
+            (UnitSystem.AsWritten, Say($"As they were read")),
+            (UnitSystem.Metric, Say($"Metric: mm, N·m, km, kPa")),
+            (UnitSystem.UsCustomary, Say($"US: in, lbf·ft, mi, psi")),
+        ];
 
     public static IReadOnlyList<(TextSize, string)> Sizes =>
         [

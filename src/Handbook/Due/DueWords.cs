@@ -1,3 +1,4 @@
+using System.Globalization;
 using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Handbook.Due;
@@ -42,6 +43,8 @@ internal static class DueWords
     public static Sentence Of(OdometerBreak seen) =>
         $"On {Day(seen.Date)} the odometer showed {Kilometres(seen.To)}, after {Kilometres(seen.From)} before: replaced, set back, or an entry is wrong. Find out, and name the replacement or put the entry right.";
 
+    private static readonly Unit Kilometre = UnitTable.Named("km");
+
     private static Sentence Over(bool replaced) =>
         replaced ? (Sentence)$", counted on over the odometer replaced since" : Sentence.Empty;
 
@@ -54,5 +57,9 @@ internal static class DueWords
 
     // rounded twice, so that half a kilometre written in miles rounds as it does written in kilometres
     private static Sentence Kilometres(Length length) =>
-        $"{Math.Round(Math.Round(length.Millimetres / 1e6, 6), 1, MidpointRounding.AwayFromZero):0.#} km";
+        InUnits.Of(
+            Math.Round(Math.Round(length.Millimetres / 1e6, 6), 1, MidpointRounding.AwayFromZero)
+                .ToString("0.#", CultureInfo.InvariantCulture),
+            Kilometre
+        );
 }

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Text;
 using System.Text.Json.Serialization;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Handbook.Languages;
 
@@ -47,6 +48,13 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>A text that comes as data, from a file or a person: said in the language where a catalogue has it, else as it is.</summary>
     /// <param name="text">The text.</param>
     public static Sentence Of(string? text) => text is { Length: > 0 } ? new(t => t.Word(text)) : Empty;
+
+    /// <summary>What is known how to be said only with who reads it.</summary>
+    /// <param name="said">The words for a reader.</param>
+    public static Sentence By(Func<Tongue, string> said) => new(said);
+
+    /// <summary>The same with every quantity as it was read or printed, whatever units the reader wants.</summary>
+    public Sentence AsWritten() => new(t => In(t.With(UnitSystem.AsWritten)));
 
     /// <summary>One sentence for one, another one for many.</summary>
     /// <param name="count">How many.</param>

@@ -1,3 +1,5 @@
+using Witnessmark.Handbook.Quantities;
+
 namespace Witnessmark.Handbook.Languages;
 
 /// <summary>A language: its texts, and how it writes numbers and days. English has no catalogue, for the sentences are written in it.</summary>
@@ -17,6 +19,13 @@ public sealed class Tongue
 
     /// <summary>Its code of BCP 47, as documents carry it.</summary>
     public string Code { get; }
+
+    /// <summary>The units that whoever speaks it wants to read.</summary>
+    public UnitSystem Units { get; private init; }
+
+    /// <summary>The same language, read in other units.</summary>
+    /// <param name="units">The units.</param>
+    public Tongue With(UnitSystem units) => units == Units ? this : new(Code, ways, texts) { Units = units };
 
     /// <summary>German, with its catalogue.</summary>
     /// <param name="texts">The catalogue.</param>

@@ -62,6 +62,7 @@ public static class HandoverSheet
     )
     {
         SheetHead.Write(pages, state, bench, printedOn);
+        UnitsNote.Write(pages);
         MeasuredTable.Write(pages, state);
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);

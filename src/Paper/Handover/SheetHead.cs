@@ -1,4 +1,6 @@
+using System.Globalization;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Handbook.Quantities;
 using Witnessmark.Paper.Drawings;
 using Witnessmark.Paper.Pdf;
 
@@ -73,10 +75,13 @@ internal static class SheetHead
         var read = state.Points.FirstOrDefault(p => p.Point.Id == "distance")?.Current;
         return read is not null ? PointWords.Shown(read)
             : state.Arrival?.Machine is { LastDistanceKilometres: { } last } machine
-                ? machine.LastDistanceOn is { } on ? (Sentence)$"{last:0} km on record of {Day(on)}"
-                    : (Sentence)$"{last:0} km on record"
+                ? machine.LastDistanceOn is { } on ? (Sentence)$"{OnRecord(last)} on record of {Day(on)}"
+                    : (Sentence)$"{OnRecord(last)} on record"
             : null;
     }
+
+    private static Sentence OnRecord(double kilometres) =>
+        InUnits.Of(kilometres.ToString("0", CultureInfo.InvariantCulture), UnitTable.Named("km"));
 
     private static Sentence Unsigned(JobState state) =>
         state.SignedFirst is { } first

@@ -20,6 +20,9 @@ internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
 
     private double Bottom => size.Height - Foot;
 
+    /// <summary>For whom the pages are written.</summary>
+    public Tongue Tongue => tongue;
+
     /// <summary>Leaves room, but not at the top of a page.</summary>
     public void Gap(double height) => y = y <= Top ? y : y + height;
 

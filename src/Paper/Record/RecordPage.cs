@@ -55,6 +55,7 @@ public static class RecordPage
     {
         Head(page, state, bench, day);
         page.Part($"Before you ride", BeforeYouRide.Of(state));
+        page.Said("p", UnitsNote.Of(page.Tongue), "soft");
         Expected(page, Outlook.Of(state, bench, before));
         RecordTables.Measured(page, state);
         RecordTables.Tightened(page, state);

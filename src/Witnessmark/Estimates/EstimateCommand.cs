@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Languages;
@@ -23,8 +24,7 @@ internal static class EstimateCommand
         };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong(Papers);
-        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
-        language.AcceptOnlyFromAmong(ShopTongues.Codes);
+        var reader = new ReaderOptions();
         var command = new Command(
             "estimate",
             "Findings of a job from a file: urgency, estimate, decision; as a sheet for the owner."
@@ -33,20 +33,20 @@ internal static class EstimateCommand
             file,
             outFolder,
             paper,
-            language,
         };
+        reader.On(command);
         command.SetAction(parsed =>
             Run(
                 JobForPaper.Read(parsed.GetValue(file)!, null),
                 parsed.GetValue(outFolder)!,
                 parsed.GetValue(paper),
-                parsed.GetValue(language)
+                reader.In(parsed)
             )
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, DirectoryInfo folder, string? paper, string? language)
+    private static int Run(JobForPaper? job, DirectoryInfo folder, string? paper, Func<Workshop, Tongue> reader)
     {
         if (job is null)
             return ExitCode.Malformed;
@@ -63,14 +63,7 @@ internal static class EstimateCommand
         Console.Out.WriteLine();
         return PaperFile.Put(
             Path.Combine(folder.FullName, $"estimate-{state.Job}.pdf"),
-            EstimateSheet.Pdf(
-                state,
-                job.Bench,
-                job.Header.Day,
-                size,
-                job.Small,
-                ShopTongues.Of(language, job.Bench.Workshop)
-            ),
+            EstimateSheet.Pdf(state, job.Bench, job.Header.Day, size, job.Small, reader(job.Bench.Workshop)),
             "Estimate sheet"
         );
     }

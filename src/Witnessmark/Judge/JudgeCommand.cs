@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Calc;
 using Witnessmark.Languages;
 using Witnessmark.Paper.Handover;
@@ -26,39 +27,33 @@ internal static class JudgeCommand
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the log book." };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; left out: as shop.toml says." };
         paper.AcceptOnlyFromAmong("A4", "Letter");
-        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
-        language.AcceptOnlyFromAmong(ShopTongues.Codes);
+        var reader = new ReaderOptions();
         var command = new Command("judge", "Judge a job from a file: verdicts, corrections, holds, handover sheet.")
         {
             file,
             outFolder,
             key,
             paper,
-            language,
         };
+        reader.On(command);
         command.SetAction(parsed =>
             Run(
                 JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
                 parsed.GetValue(outFolder),
                 parsed.GetValue(paper),
-                parsed.GetValue(language)
+                reader.In(parsed)
             )
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, DirectoryInfo? outFolder, string? paper, string? language)
+    private static int Run(JobForPaper? job, DirectoryInfo? outFolder, string? paper, Func<Workshop, Tongue> reader)
     {
         if (job is null)
             return ExitCode.Malformed;
         JobReport.Write(Console.Out, job.Steps);
         if (outFolder is not null)
-            Put(
-                outFolder,
-                job,
-                paper is null ? null : PaperSize.Named(paper),
-                ShopTongues.Of(language, job.Bench.Workshop)
-            );
+            Put(outFolder, job, paper is null ? null : PaperSize.Named(paper), reader(job.Bench.Workshop));
         return job.State.MayGo ? 0 : Held;
     }
 

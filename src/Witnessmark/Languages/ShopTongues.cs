@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Machines;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Languages;
 
@@ -19,8 +20,11 @@ internal static class ShopTongues
             _ => null,
         };
 
-    /// <summary>The language that was asked for, else the workshop's.</summary>
-    public static Tongue Of(string? code, Workshop workshop) => Named(code ?? workshop.Language) ?? Tongue.English;
+    /// <summary>Language and units that were asked for, else the workshop's; null where one of them is not there.</summary>
+    public static Tongue? Of(string? code, string? units, Workshop workshop) =>
+        UnitSystems.Named(units ?? workshop.Units) is { } system
+            ? Named(code ?? workshop.Language)?.With(system)
+            : null;
 
     private static string Catalogue(string code)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Languages;
@@ -23,8 +24,7 @@ internal static class LabelCommand
         };
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the code." };
         var to = new Option<FileInfo?>("--out") { Description = "The PDF; left out: label-KIND-JOB.pdf here." };
-        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
-        language.AcceptOnlyFromAmong(ShopTongues.Codes);
+        var reader = new ReaderOptions();
         var command = new Command("label", "A sticker with the next service, or a tag for the key, as PDF.")
         {
             file,
@@ -33,8 +33,8 @@ internal static class LabelCommand
             at,
             key,
             to,
-            language,
         };
+        reader.On(command);
         command.SetAction(parsed =>
             Run(
                 JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
@@ -42,7 +42,7 @@ internal static class LabelCommand
                 parsed.GetValue(size),
                 parsed.GetValue(at),
                 parsed.GetValue(to),
-                parsed.GetValue(language)
+                reader.In(parsed)
             )
         );
         return command;
@@ -57,7 +57,14 @@ internal static class LabelCommand
             _ => null,
         };
 
-    private static int Run(JobForPaper? job, string kind, string? size, int at, FileInfo? to, string? language)
+    private static int Run(
+        JobForPaper? job,
+        string kind,
+        string? size,
+        int at,
+        FileInfo? to,
+        Func<Workshop, Tongue> reader
+    )
     {
         if (job is null)
             return ExitCode.Malformed;
@@ -70,7 +77,7 @@ internal static class LabelCommand
             job.Seal,
             job.Earlier,
             at,
-            ShopTongues.Of(language, job.Bench.Workshop)
+            reader(job.Bench.Workshop)
         );
         if (label.Refusal is { } refusal)
             return JobForPaper.Refused(refusal);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Calc;
 using Witnessmark.Judge;
 using Witnessmark.Languages;
@@ -15,26 +16,21 @@ internal static class RecordCommand
         var file = new Argument<FileInfo>("JOB.toml") { Description = "The job." };
         var key = new Option<FileInfo?>("--key") { Description = "Private key (JWK, P-256) that signs the code." };
         var to = new Option<FileInfo>("--out") { Description = "The page (HTML).", Required = true };
-        var language = new Option<string?>("--language") { Description = "en or de; left out: as shop.toml says." };
-        language.AcceptOnlyFromAmong(ShopTongues.Codes);
+        var reader = new ReaderOptions();
         var command = new Command("record", "The record of a job for its owner: one HTML file that needs nothing else.")
         {
             file,
             key,
             to,
-            language,
         };
+        reader.On(command);
         command.SetAction(parsed =>
-            Run(
-                JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)),
-                parsed.GetValue(to)!,
-                parsed.GetValue(language)
-            )
+            Run(JobForPaper.Read(parsed.GetValue(file)!, parsed.GetValue(key)), parsed.GetValue(to)!, reader.In(parsed))
         );
         return command;
     }
 
-    private static int Run(JobForPaper? job, FileInfo to, string? language)
+    private static int Run(JobForPaper? job, FileInfo to, Func<Workshop, Tongue> reader)
     {
         if (job is null)
             return ExitCode.Malformed;
@@ -45,7 +41,7 @@ internal static class RecordCommand
             job.Seal,
             job.Small,
             job.Earlier,
-            ShopTongues.Of(language, job.Bench.Workshop)
+            reader(job.Bench.Workshop)
         );
         return PaperFile.Put(to.FullName, Encoding.UTF8.GetBytes(page), "Record");
     }

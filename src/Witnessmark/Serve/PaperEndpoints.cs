@@ -1,6 +1,5 @@
 using System.Globalization;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Languages;
 using Witnessmark.Paper.Findings;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.Labels;
@@ -17,17 +16,17 @@ public static class PaperEndpoints
 {
     private const string PdfType = "application/pdf";
 
-    /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter&amp;language=de</c></summary>
+    /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter&amp;language=de&amp;units=us</c></summary>
     public static IResult HandoverSheetOf(
         string job,
         ServedShop shop,
+        [AsParameters] PaperReader reader,
         DataFolder data,
-        string? paper = null,
-        string? language = null
+        string? paper = null
     )
     {
-        if (Tongue(language, shop) is not { } tongue)
-            return NoTongue(language);
+        if (reader.Refused(shop, out var tongue) is { } no)
+            return no;
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
@@ -51,14 +50,14 @@ public static class PaperEndpoints
     public static IResult LabelOf(
         string job,
         ServedShop shop,
+        [AsParameters] PaperReader reader,
         string? kind = null,
         string? size = null,
-        string? at = null,
-        string? language = null
+        string? at = null
     )
     {
-        if (Tongue(language, shop) is not { } tongue)
-            return NoTongue(language);
+        if (reader.Refused(shop, out var tongue) is { } no)
+            return no;
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (LabelCommand.KindOf(kind ?? "") is not { } which)
@@ -85,13 +84,13 @@ public static class PaperEndpoints
     public static IResult RecordOf(
         string job,
         ServedShop shop,
+        [AsParameters] PaperReader reader,
         DataFolder data,
-        HttpResponse response,
-        string? language = null
+        HttpResponse response
     )
     {
-        if (Tongue(language, shop) is not { } tongue)
-            return NoTongue(language);
+        if (reader.Refused(shop, out var tongue) is { } no)
+            return no;
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         response.Headers.ContentSecurityPolicy = $"{RecordPage.Policy}; frame-ancestors 'none'";
@@ -111,13 +110,13 @@ public static class PaperEndpoints
     public static IResult EstimateSheetOf(
         string job,
         ServedShop shop,
+        [AsParameters] PaperReader reader,
         DataFolder data,
-        string? paper = null,
-        string? language = null
+        string? paper = null
     )
     {
-        if (Tongue(language, shop) is not { } tongue)
-            return NoTongue(language);
+        if (reader.Refused(shop, out var tongue) is { } no)
+            return no;
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
@@ -169,12 +168,6 @@ public static class PaperEndpoints
         PhotographFolder.Find(data, hash) is { } file ? SmallPicture.Of(file) : null;
 
     private static DateOnly Today() => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
-
-    private static Tongue? Tongue(string? language, ServedShop shop) =>
-        ShopTongues.Named(language ?? shop.Bench.Workshop.Language);
-
-    private static IResult NoTongue(string? language) =>
-        Failure.Of(400, $"There is no language \"{language}\" here: {string.Join(" and ", ShopTongues.Codes)} are.");
 
     private static IResult Unknown(string job) =>
         Failure.Of(

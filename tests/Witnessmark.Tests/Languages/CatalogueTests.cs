@@ -77,7 +77,7 @@ public partial class CatalogueTests
         Assert.True(Said.Count > 900, $"{Said.Count} sentences.");
         Assert.Contains(Said, s => s is { Key: "1 point", Many: "{0} points" });
         Assert.Contains(Said, s => s is { Key: "Right", Context: "not wrong" });
-        Assert.Contains(Said, s => s.Key == "{0} L added");
+        Assert.Contains(Said, s => s.Key == "{0} added");
     }
 
     /// <summary>Names all that there are, for there is work to do for each.</summary>
