@@ -44,6 +44,7 @@ internal sealed record Opening(
             {
                 KeepsMachine = fact.Known is not null,
                 Vouching = fact.Vouching,
+                SecondCheck = fact.SecondCheck.ToHashSet(StringComparer.Ordinal),
             },
             null
         );
@@ -51,6 +52,9 @@ internal sealed record Opening(
 
     /// <summary>Whether somebody vouches before the job can be signed: not so in jobs of an earlier program.</summary>
     public bool Vouching { get; init; }
+
+    /// <summary>Points that a second person reads again, as the shop had it when the job was opened.</summary>
+    public IReadOnlySet<string> SecondCheck { get; init; } = new HashSet<string>();
 
     /// <summary>Figures that this job was given beside its sheet.</summary>
     public GivenFigures Given { get; init; } = GivenFigures.None;
