@@ -20,7 +20,8 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
     public async Task Every_screen_can_be_drawn(string size, int width, int height, ColorScheme scheme)
     {
         await using var shop = await RunningShop.Start(published, without: "pads.rear");
-        await using var device = await chromium.Device(width, height, scheme);
+        await using var device = await chromium.Device(width, height, scheme, sound: SoundFile.Plucked(88.5));
+        await shop.Post(InstrumentJob.Tightened);
         var hand = await device.Open(shop);
         var folder = Path.Combine(Published.Root, "out", "screens");
         Directory.CreateDirectory(folder);

@@ -34,7 +34,8 @@ public class FlatTests
     [
         "AmountJudge.Of",
         "CampaignMatch.<Of>b__1",
-        "Deeds.Done",
+        "Deeds.Taken",
+        "DeviceReading.Instrument",
         "EstimatesTable.Steps",
         "FindingFold.<IntoPlan>b__1",
         "GivenSteps.TakePhotograph",
