@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
@@ -81,7 +82,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
             .ToContainTextAsync("The inclination was refused.");
     }
 
-    public static async Task Begins(BenchHand hand, string point)
+    internal static async Task Begins(BenchHand hand, string point)
     {
         await InstrumentJob.At(hand, point);
         await hand.Page.Locator("#incline-here").ClickAsync();
@@ -91,7 +92,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
     }
 
     /// <summary>Lays the phone down so, and waits for what is asked next.</summary>
-    public static async Task Lies(BenchHand hand, double degrees, string? next)
+    internal static async Task Lies(BenchHand hand, double degrees, string? next)
     {
         await Feels(hand.Page, degrees);
         await hand.Page.Locator("#still").ClickAsync();
@@ -99,9 +100,12 @@ public sealed class InclinationTests(Published published, Chromium chromium)
             await Assertions.Expect(hand.Page.Locator("#what-now")).ToContainTextAsync(next);
     }
 
+    // whoever set the sensor first has to set it again: a second session is refused
+    private static readonly ConditionalWeakTable<IPage, Task<ICDPSession>> Tools = [];
+
     private static async Task Feels(IPage page, double beta)
     {
-        var tools = await page.Context.NewCDPSessionAsync(page);
+        var tools = await Tools.GetValue(page, p => p.Context.NewCDPSessionAsync(p));
         await tools.SendAsync(
             "DeviceOrientation.setDeviceOrientationOverride",
             new()

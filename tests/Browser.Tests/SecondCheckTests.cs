@@ -64,7 +64,7 @@ public sealed class SecondCheckTests(Published published, Chromium chromium)
         await Assertions.Expect(hand.Page.Locator("#second-outcome")).ToContainTextAsync("They agree, Eₙ = 0");
     }
 
-    public static async Task Tightens(BenchHand hand, string torque)
+    internal static async Task Tightens(BenchHand hand, string torque)
     {
         await InstrumentJob.At(hand, "axle-nut");
         await hand.Type(torque);

@@ -14,6 +14,7 @@ public class FlatTests
         "PlanPage.<BuildRenderTree>b__5",
         "PointPage.BuildRenderTree",
         "PointPage.MoveNext",
+        "SecondWords.Shown",
         "TimerOffer.Start",
     ];
 
@@ -35,7 +36,6 @@ public class FlatTests
         "AmountJudge.Of",
         "CampaignMatch.<Of>b__1",
         "Deeds.Taken",
-        "DeviceReading.Instrument",
         "EstimatesTable.Steps",
         "FindingFold.<IntoPlan>b__1",
         "GivenSteps.TakePhotograph",
@@ -44,6 +44,7 @@ public class FlatTests
         "JobFindings.Signature",
         "JobStep.Reading",
         "NotWhole.<Of>b__11_3",
+        "SecondFold.Shown",
         "WorkCautions.New",
     ];
 
