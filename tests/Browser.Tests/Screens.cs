@@ -94,6 +94,12 @@ public static class Screens
         ("coolant-stronger", hand => hand.Point("coolant-level")),
     ];
 
+    /// <summary>Those that <c>WITNESSMARK_SCREENS=figure,handbook</c> names, else all.</summary>
+    public static IEnumerable<(string Name, Func<BenchHand, Task> Open)> Wanted =>
+        Environment.GetEnvironmentVariable("WITNESSMARK_SCREENS") is { Length: > 0 } names
+            ? All.Where(s => names.Split(',').Contains(s.Name))
+            : All;
+
     private static async Task Listening(BenchHand hand, string point)
     {
         await InstrumentJob.At(hand, point);
