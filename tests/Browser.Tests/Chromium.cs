@@ -19,14 +19,15 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), and it may know a shop; without a worker nothing is kept of the program.</summary>
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), its microphone hears one (WAV, over and over), and it may know a shop; without a worker nothing is kept of the program.</summary>
     public async Task<BrowserDevice> Device(
         int width = 390,
         int height = 844,
         ColorScheme scheme = ColorScheme.Light,
         string? camera = null,
         KnownShop? knows = null,
-        bool worker = true
+        bool worker = true,
+        string? sound = null
     )
     {
         var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
@@ -41,14 +42,11 @@ public sealed class Chromium : IAsyncLifetime
                     "--no-sandbox",
                     "--disable-gpu",
                     "--disable-dev-shm-usage",
-                    .. camera is null
+                    .. (camera ?? sound) is null
                         ? []
-                        : new[]
-                        {
-                            "--use-fake-ui-for-media-stream",
-                            "--use-fake-device-for-media-stream",
-                            $"--use-file-for-fake-video-capture={camera}",
-                        },
+                        : new[] { "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream" },
+                    .. camera is null ? [] : new[] { $"--use-file-for-fake-video-capture={camera}" },
+                    .. sound is null ? [] : new[] { $"--use-file-for-fake-audio-capture={sound}" },
                     .. knows is null ? [] : new[] { $"--host-resolver-rules=MAP {knows.Name} 127.0.0.1" },
                 ],
                 Env = knows?.Surroundings(),

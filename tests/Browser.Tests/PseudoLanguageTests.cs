@@ -31,7 +31,8 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
     {
         await using var shop = await RunningShop.Start(published, without: "pads.rear");
         // a route does not see what a service worker fetches
-        await using var device = await chromium.Device(worker: false);
+        await using var device = await chromium.Device(worker: false, sound: SoundFile.Plucked(88.5));
+        await shop.Post(InstrumentJob.Tightened);
         var german = await File.ReadAllTextAsync(
             Path.Combine(published.Folder, "wwwroot", "languages", "de.po"),
             TestContext.Current.CancellationToken

@@ -55,6 +55,14 @@ public static class Screens
         ("leaks-seen", hand => hand.Point("leaks")),
         ("oil-first-fill", hand => hand.Point("oil-first-fill")),
         ("note", Note),
+        ("listen-why", hand => Listening(hand, "belt-tone")),
+        ("listen-heard", Heard),
+        ("listen-engine", hand => Listening(hand, "idle-speed")),
+        ("incline-lean", Leaning),
+        ("incline-none", NoInclination),
+        ("second-waits", SecondWaits),
+        ("second-check", SecondBlind),
+        ("second-agrees", SecondAgrees),
         ("finding-add", hand => hand.Open($"jobs/{BenchHand.DemoJob}/findings?at=brake-hoses")),
         ("findings", hand => FindingsTests.Finds(hand, "Rear brake hose is cracked at the banjo", "Before riding")),
         ("finding-estimate", hand => hand.Tap("Make an estimate")),
@@ -85,6 +93,63 @@ public static class Screens
         ("throttle-stronger", hand => hand.Point("throttle-free-play")),
         ("coolant-stronger", hand => hand.Point("coolant-level")),
     ];
+
+    /// <summary>Those that <c>WITNESSMARK_SCREENS=figure,handbook</c> names, else all.</summary>
+    public static IEnumerable<(string Name, Func<BenchHand, Task> Open)> Wanted =>
+        Environment.GetEnvironmentVariable("WITNESSMARK_SCREENS") is { Length: > 0 } names
+            ? All.Where(s => names.Split(',').Contains(s.Name))
+            : All;
+
+    private static async Task Listening(BenchHand hand, string point)
+    {
+        await InstrumentJob.At(hand, point);
+        await hand.Page.Locator("#listen-here").ClickAsync();
+        await hand.Page.Locator("#listen").WaitForAsync();
+    }
+
+    private static async Task Heard(BenchHand hand)
+    {
+        await hand.Page.Locator("#listen").ClickAsync();
+        await hand.Page.Locator("#take-pitch").WaitForAsync(new() { Timeout = 30_000 });
+    }
+
+    private static async Task Leaning(BenchHand hand)
+    {
+        await InclinationTests.Begins(hand, "oil-level");
+        foreach (var degrees in (double[])[1.1, 0.3, 2.7])
+        {
+            await InclinationTests.Lies(hand, degrees, null);
+            await hand.Page.Locator("#still:enabled").WaitForAsync();
+        }
+        await hand.Page.Locator("#lean").WaitForAsync();
+    }
+
+    private static async Task NoInclination(BenchHand hand)
+    {
+        await InstrumentJob.At(hand, "headlamp-aim");
+        await hand.Page.Locator("#incline-here").ClickAsync();
+    }
+
+    private static async Task SecondWaits(BenchHand hand)
+    {
+        await InstrumentJob.At(hand, "distance");
+        await hand.Read("11900");
+        await hand.Mark();
+        await hand.Page.Locator("#second-here").WaitForAsync();
+    }
+
+    private static async Task SecondBlind(BenchHand hand)
+    {
+        await InstrumentJob.At(hand, "axle-nut");
+        await hand.Page.Locator("#second-check").WaitForAsync();
+    }
+
+    private static async Task SecondAgrees(BenchHand hand)
+    {
+        await hand.Type("110");
+        await hand.Save();
+        await hand.Page.Locator("#second-outcome").WaitForAsync();
+    }
 
     private static async Task DoorWho(BenchHand hand)
     {

@@ -20,11 +20,12 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
     public async Task Every_screen_can_be_drawn(string size, int width, int height, ColorScheme scheme)
     {
         await using var shop = await RunningShop.Start(published, without: "pads.rear");
-        await using var device = await chromium.Device(width, height, scheme);
+        await using var device = await chromium.Device(width, height, scheme, sound: SoundFile.Plucked(88.5));
+        await shop.Post(InstrumentJob.Tightened);
         var hand = await device.Open(shop);
         var folder = Path.Combine(Published.Root, "out", "screens");
         Directory.CreateDirectory(folder);
-        foreach (var (name, open) in Wanted())
+        foreach (var (name, open) in Screens.Wanted)
         {
             await open(hand);
             await hand.Page.WaitForTimeoutAsync(150);
@@ -33,9 +34,4 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
             Assert.True(new FileInfo(file).Length > 5_000, $"{file} is nearly empty.");
         }
     }
-
-    private static IEnumerable<(string Name, Func<BenchHand, Task> Open)> Wanted() =>
-        Environment.GetEnvironmentVariable("WITNESSMARK_SCREENS") is { Length: > 0 } names
-            ? Screens.All.Where(s => names.Split(',').Contains(s.Name))
-            : Screens.All;
 }

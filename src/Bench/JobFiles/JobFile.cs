@@ -54,7 +54,8 @@ public static class JobFile
                 header.Purpose,
                 plan,
                 header.Promised,
-                known: machine
+                known: machine,
+                secondCheck: bench.Workshop.SecondCheck.In(bench.Book)
             )
         );
         if (header.PromisedAt is { } promised)
@@ -84,7 +85,11 @@ internal sealed class Drafts(JobHeader header, string shop)
 
     public IReadOnlyList<Entry> Sealed => entries;
 
-    public void Add(string kind, System.Text.Json.JsonElement body)
+    /// <summary>Who worked on the job.</summary>
+    public string Technician => header.Technician;
+
+    /// <summary>Adds an entry, of the job's technician unless somebody else is named.</summary>
+    public void Add(string kind, System.Text.Json.JsonElement body, string? by = null)
     {
         var seq = entries.Count + 1;
         var draft = new EntryDraft(
@@ -96,7 +101,7 @@ internal sealed class Drafts(JobHeader header, string shop)
             null,
             null,
             header.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-            header.Technician
+            by ?? header.Technician
         );
         entries.Add(Record.Entries.Sealed(draft, JobFile.Device, 1, seq, entries.LastOrDefault()?.Hash));
     }

@@ -6,6 +6,7 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.SecondChecks;
 using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.JobFiles;
@@ -106,6 +107,7 @@ internal sealed class JobStep
         var (raw, places, key) = Raw();
         var with = table.TextOrNothing("with") ?? point.Reading.Instrument;
         var sure = table.TruthOrNothing("sure") ?? false;
+        var second = Second();
         if (key is null || !known)
             return;
         var instrument = with is null ? null : bench.Workshop.Instruments.GetValueOrDefault(with);
@@ -120,7 +122,22 @@ internal sealed class JobStep
             table.Wrong(key, why!, point.Reading.Words);
         else if (!sure && Doubt(raw) is { } doubt)
             table.Wrong(key, doubt.Question, "the value that was read, or sure = true beside it");
-        drafts.Add(EntryKind.Reading, EntryBody.Reading(point.Id, raw, places.Count > 0 ? places : null, with, sure));
+        drafts.Add(
+            second is null ? EntryKind.Reading : EntryKind.SecondReading,
+            EntryBody.Reading(point.Id, raw, places.Count > 0 ? places : null, with, sure),
+            second
+        );
+    }
+
+    /// <summary>Who read it as the second person, or null: one of the shop's people, and not the job's technician.</summary>
+    private string? Second()
+    {
+        if (table.TextOrNothing("second") is not { Length: > 0 } name)
+            return null;
+        var others = bench.Workshop.People.Where(p => !SecondCheck.IsSame(p, drafts.Technician)).ToList();
+        if (!others.Contains(name))
+            table.Wrong("second", $"\"{name}\" is no second person here", Nearest.InWords(name, others));
+        return name;
     }
 
     private Doubt? Doubt(IReadOnlyList<string> raw)

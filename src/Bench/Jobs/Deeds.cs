@@ -31,6 +31,28 @@ internal static class Deeds
         return deeds;
     }
 
+    /// <summary>Second readings, judged, in order. They are no deeds of the first person: nothing is learnt from them and they move nothing.</summary>
+    public static IReadOnlyList<Deed> Seconds(
+        IReadOnlyList<Fact> live,
+        Opening opening,
+        Workbench bench,
+        List<(Entry, string)> notUnderstood
+    )
+    {
+        List<Deed> seconds = [];
+        foreach (var fact in live.OfType<SecondReadingFact>())
+        {
+            var (read, why) = opening.Point(fact.Point) is { } point
+                ? Taken(fact.Reading, point, opening, bench)
+                : (null, $"\"{fact.Point}\" is no point of this job");
+            if (read is not null)
+                seconds.Add(read);
+            else
+                notUnderstood.Add((fact.Entry, why!));
+        }
+        return seconds;
+    }
+
     /// <summary>Whether a deed moves what its neighbours were read at: a reading is no work, a correction, a tightening or a filling is.</summary>
     public static bool IsWork(this Deed deed) => deed is WasCorrected || deed.Point.Reading.IsWork;
 
@@ -46,10 +68,19 @@ internal static class Deeds
     {
         if (fact is CorrectionFact correction)
             return (new WasCorrected(point, Made(correction, point)), null);
-        var reading = (ReadingFact)fact;
-        var instrument = reading.Instrument is { } id ? bench.Workshop.Instruments.GetValueOrDefault(id) : null;
-        if (reading.Instrument is not null && instrument is null)
-            return (null, $"the instrument \"{reading.Instrument}\" is not known here");
+        return Taken((ReadingFact)fact, point, opening, bench);
+    }
+
+    private static (WasRead? Read, string? Why) Taken(
+        ReadingFact reading,
+        Point point,
+        Opening opening,
+        Workbench bench
+    )
+    {
+        var (instrument, unknown) = TakenWith.Of(reading, bench.Workshop);
+        if (unknown is not null)
+            return (null, unknown);
         var (opinion, why) = Judge.Reading(
             new(
                 point,

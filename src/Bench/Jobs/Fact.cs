@@ -1,9 +1,11 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Findings;
+using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Visits;
+using Witnessmark.Handbook.Quantities;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -28,7 +30,11 @@ public sealed record ArrivalFact(
     Machine? Known,
     bool Vouching,
     bool Settling
-) : Fact(Entry);
+) : Fact(Entry)
+{
+    /// <summary>Points that a second person reads again; empty in jobs of an earlier program.</summary>
+    public IReadOnlyList<string> SecondCheck { get; init; } = [];
+}
 
 /// <summary>Something was read.</summary>
 public sealed record ReadingFact(
@@ -36,7 +42,14 @@ public sealed record ReadingFact(
     IReadOnlyList<string> Raw,
     IReadOnlyList<string> Places,
     string? Instrument
-) : Fact(Entry);
+) : Fact(Entry)
+{
+    /// <summary>What the device says of a reading that it took by itself, or null.</summary>
+    public DeviceReading? Device { get; init; }
+}
+
+/// <summary>A second person read a point without seeing what the first one had read.</summary>
+public sealed record SecondReadingFact(Entry Entry, ReadingFact Reading) : Fact(Entry);
 
 /// <summary>Something was corrected.</summary>
 public sealed record CorrectionFact(Entry Entry, double? Left, double? Right, double? AddedLitres, string? Did)
@@ -105,12 +118,8 @@ public static class Facts
         entry.Kind switch
         {
             EntryKind.Arrival => Arrival(entry, body),
-            EntryKind.Reading => new ReadingFact(
-                entry,
-                body.Texts("raw"),
-                body.TextsOrNone("places"),
-                body.TextOrNone("with")
-            )
+            EntryKind.Reading => Reading(entry, body),
+            EntryKind.SecondReading => new SecondReadingFact(entry, Reading(entry, body))
             {
                 Point = body.Text("point"),
             },
@@ -146,6 +155,25 @@ public static class Facts
             _ => throw new NotUnderstood($"the kind \"{entry.Kind}\" is not known to this program"),
         };
 
+    private static ReadingFact Reading(Entry entry, Body body) =>
+        new(entry, body.Texts("raw"), body.TextsOrNone("places"), body.TextOrNone("with"))
+        {
+            Point = body.Text("point"),
+            Device = body.ObjectOrNone("device") is { } device ? Device(device) : null,
+        };
+
+    private static DeviceReading Device(Body body)
+    {
+        var (sense, uncertainty) = (body.Text("sense"), body.Text("uncertainty"));
+        if (!DeviceReading.Words.TryGetValue(sense, out var known))
+            throw new NotUnderstood($"sense: \"{sense}\" is not known to this program");
+        if (Written.Read(uncertainty, out var written) is { } why)
+            throw new NotUnderstood($"uncertainty: \"{uncertainty}\": {why}");
+        return written.Value >= 0
+            ? new(known, written)
+            : throw new NotUnderstood($"uncertainty: \"{uncertainty}\" is less than nothing");
+    }
+
     private static ArrivalFact Arrival(Entry entry, Body body) =>
         new(
             entry,
@@ -161,7 +189,10 @@ public static class Facts
                 : null,
             body.Has("vouching") && body.Truth("vouching"),
             body.Has("settling") && body.Truth("settling")
-        );
+        )
+        {
+            SecondCheck = body.TextsOrNone("secondCheck"),
+        };
 
     private static Machine Known(string id, string sheet, Body body) =>
         new(

@@ -12,14 +12,14 @@ internal static class Holds
         IReadOnlyList<PointState> points,
         IReadOnlyList<string> unknown,
         IReadOnlyList<FoundCampaign> doNotRide
-    ) => Of(points, unknown, doNotRide, p => Unproven(p) ?? Unvouched(p));
+    ) => Of(points, unknown, doNotRide, p => Unproven(p) ?? Unvouched(p) ?? Unchecked(p));
 
     /// <summary>What kept a job before names were asked for: what was signed then stays signed.</summary>
     public static IReadOnlyList<Hold> BeforeVouching(
         IReadOnlyList<PointState> points,
         IReadOnlyList<string> unknown,
         IReadOnlyList<FoundCampaign> doNotRide
-    ) => Of(points, unknown, doNotRide, Unproven);
+    ) => Of(points, unknown, doNotRide, p => Unproven(p) ?? Unchecked(p));
 
     /// <summary>What the owner has to decide on, or has approved and nobody put right, before the machine is ridden.</summary>
     public static IReadOnlyList<Hold> OfFindings(IReadOnlyList<Finding> findings, IReadOnlyList<PointState> points) =>
@@ -49,7 +49,7 @@ internal static class Holds
                 $"Do not ride: campaign {c.Number} is open ({c.Component})."
             )),
             .. points
-                .Select(p => missing(p) is { } why ? new Hold(p.Point.Id, p.Stripe, $"{p.Point.Title}: {why}") : null)
+                .Select(p => missing(p) is { } why ? new Hold(p.Point.Id, Shape(p), $"{p.Point.Title}: {why}") : null)
                 .OfType<Hold>(),
             .. unknown.Select(id => new Hold(
                 null,
@@ -68,6 +68,14 @@ internal static class Holds
             _ when point.LacksFigure => WithoutFigure(point),
             _ => point.Current.Opinion.Headline.Inside(),
         };
+
+    // how close the first reading is to its limit is not for the eyes of the second person
+    private static Stripe Shape(PointState point) => point.Second is { Awaited: true } ? Stripe.Again : point.Stripe;
+
+    private static Sentence? Unchecked(PointState point) =>
+        point is { Second.Awaited: true, Left: null }
+            ? (Sentence)$"a second person has still to read it, without seeing what the first one read"
+            : null;
 
     private static Sentence? Unvouched(PointState point) =>
         point is { NeedsVouching: true, Vouched: null }

@@ -41,7 +41,8 @@ public static class JobFold
         opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
         var deeds = Deeds.Of(live, opening, bench, notUnderstood);
         var dropped = PlanChanges.Dropped(opening, asked, deeds, notUnderstood);
-        var points = Points(opening, live, deeds, bench, notUnderstood);
+        var seconds = Deeds.Seconds(live, opening, bench, notUnderstood);
+        var points = Points(opening, live, deeds, seconds, bench, notUnderstood);
         points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
         var campaigns = CampaignFold.Of(live);
         var doNotRide = campaigns.Holding(opening);
@@ -106,12 +107,13 @@ public static class JobFold
         Opening opening,
         IReadOnlyList<Fact> live,
         IReadOnlyList<Deed> deeds,
+        IReadOnlyList<Deed> seconds,
         Workbench bench,
         List<(Entry, string)> notUnderstood
     )
     {
         foreach (var left in live.OfType<LeftFact>().Where(l => opening.Point(l.Point) is { Safety: true }))
             notUnderstood.Add((left.Entry, "a point that somebody's safety hangs on cannot be left"));
-        return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, live, deeds, bench.Book))];
+        return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, live, deeds, seconds, bench.Book))];
     }
 }

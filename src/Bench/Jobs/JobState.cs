@@ -8,6 +8,7 @@ using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.SecondChecks;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -116,6 +117,9 @@ public sealed record PointState(
 
     /// <summary>Who vouches for the figure that judges it, or null.</summary>
     public Vouched? Vouched { get; init; }
+
+    /// <summary>How the second check stands; null where the shop asks for none here.</summary>
+    public SecondCheck? Second { get; init; }
 
     /// <summary>Whether somebody has to vouch for its figure: a safety point that neither maker nor law nor standard judges.</summary>
     public bool NeedsVouching => Vouching.IsNeeded(Point, Figure);

@@ -24,6 +24,17 @@ internal static class NamesOfWorkshop
                     "point",
                     [.. book.Points.Keys]
                 );
+            if (root.TableOrNothing("second-check") is { } second)
+            {
+                Known(second, "points", workshop.SecondCheck.Points, "point", [.. book.Points.Keys]);
+                Known(
+                    second,
+                    "groups",
+                    workshop.SecondCheck.Groups,
+                    "group of the book",
+                    [.. book.Points.Values.Select(p => p.Point.Region).Distinct()]
+                );
+            }
             foreach (var item in workshop.Stock.Values)
             {
                 var table = root.Table("stock").Table(item.Id);

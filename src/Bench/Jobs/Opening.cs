@@ -45,6 +45,7 @@ internal sealed record Opening(
                 KeepsMachine = fact.Known is not null,
                 Vouching = fact.Vouching,
                 Settling = fact.Settling,
+                SecondCheck = fact.SecondCheck.ToHashSet(StringComparer.Ordinal),
             },
             null
         );
@@ -55,6 +56,9 @@ internal sealed record Opening(
 
     /// <summary>Whether new parts are read again after their first ride: not so in jobs of an earlier program, whose release stays.</summary>
     public bool Settling { get; init; }
+
+    /// <summary>Points that a second person reads again, as the shop had it when the job was opened.</summary>
+    public IReadOnlySet<string> SecondCheck { get; init; } = new HashSet<string>();
 
     /// <summary>Figures that this job was given beside its sheet.</summary>
     public GivenFigures Given { get; init; } = GivenFigures.None;

@@ -3,6 +3,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Corrections;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.SecondChecks;
 
 namespace Witnessmark.Bench.Jobs;
 
@@ -19,6 +20,7 @@ internal static class PointFold
         Opening opening,
         IReadOnlyList<Fact> live,
         IReadOnlyList<Deed> deeds,
+        IReadOnlyList<Deed> seconds,
         BenchBook book
     )
     {
@@ -28,8 +30,10 @@ internal static class PointFold
             .ToList();
         var fresh = readings.Where(r => work.All(w => CausalOrder.Saw(r.Entry, w.Entry()))).ToList();
         var disagree = Disagree(fresh);
-        var current = disagree ? null : fresh.LastOrDefault();
+        var read = disagree ? null : fresh.LastOrDefault();
         var facts = live.Where(f => f.Point == point.Id).ToList();
+        var second = SecondFold.Of(point, opening, seconds, read, work, facts);
+        var current = second is { Differs: true } ? null : read;
         var left = point.Safety ? null : facts.OfType<LeftFact>().LastOrDefault(l => SawAll(l.Entry, readings, work));
         var given = opening.GivenAt(point);
         var mark = Mark(facts, current, fresh, work, given);
@@ -45,13 +49,31 @@ internal static class PointFold
             Advise.On(new(point, opening.Figure(point), opening.Arrival.Sheet, book, deeds, current)),
             mark?.Entry,
             left is null ? null : (left.Entry, left.Why),
-            current is null ? AgainBecause.Of(point, readings, work, disagree) : [],
+            current is not null ? []
+                : second is { Differs: true } ? [SecondFold.BothAgain(second)]
+                : AgainBecause.Of(point, readings, work, disagree),
             [.. facts.OfType<NoteFact>().Select(n => new Note(n.Entry, n.Text))]
         )
         {
             Given = given,
             Disputed = point.JudgedBy is { } key ? opening.Given.Disputed.GetValueOrDefault(key, []) : [],
             Vouched = Vouching.For(point, opening.Figure(point), facts),
+            Second = second is null
+                ? null
+                : second with
+                {
+                    Awaited = mark is not null && second.Second is null,
+                    Unread = Advise.On(
+                        new(
+                            point,
+                            opening.Figure(point),
+                            opening.Arrival.Sheet,
+                            book,
+                            [.. deeds.Where(d => d.Point.Id != point.Id)],
+                            null
+                        )
+                    ),
+                },
         };
     }
 

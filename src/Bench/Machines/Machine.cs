@@ -121,6 +121,12 @@ public sealed record Workshop(
     /// <summary>What an hour costs, in which currency and with which tax; null where the shop does not say: then nothing is estimated.</summary>
     public Findings.EstimateTerms? Estimates { get; init; }
 
+    /// <summary>Which points a second person reads again, blind.</summary>
+    public SecondChecks.SecondCheckRule SecondCheck { get; init; } = SecondChecks.SecondCheckRule.None;
+
+    /// <summary>Whether an instrument without a date of calibration proves no safety point here.</summary>
+    public bool InstrumentsNeedDates { get; init; }
+
     /// <summary>Whether a name is that of a lead.</summary>
     public bool IsLead(string? name) => Leads.Contains(name, StringComparer.OrdinalIgnoreCase);
 }

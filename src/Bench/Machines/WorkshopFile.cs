@@ -1,6 +1,7 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Planning;
+using Witnessmark.Bench.SecondChecks;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Handbook.Quantities;
@@ -49,6 +50,8 @@ internal static class WorkshopFile
                 .ToDictionary(t => t.Name, t => StockTable.Read(t.Name, t.Table)),
             Leads = Leads(head),
             Readers = Readers(head),
+            InstrumentsNeedDates = dates,
+            SecondCheck = SecondCheckRule.Read(file.Root.TableOrNothing("second-check"), head.Texts("people")),
             ReleaseByTwo = ByTwo(head),
             Jurisdiction = Whose(head),
             Paper = OneOf(head, "paper", Papers),

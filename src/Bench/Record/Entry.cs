@@ -41,11 +41,14 @@ public sealed record Entry(
 /// <summary>The kinds of entries and what their bodies hold.</summary>
 public static class EntryKind
 {
-    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], vouching?: true, settling?: true, known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
+    /// <summary><c>{machine, sheet, revision, purpose, points: [{point, why}], promised?, campaigns?: [{number, component, certain, doNotRide, parkOutside}], vouching?: true, settling?: true, secondCheck?: [point, …], known?: {name, vin?, frame?, plate?, make?, year?, distance?: "12400 km", distanceOn?: "2026-02-14", facts?: {…}}}</c>: opens the job; without campaigns they were not looked up; without known the machine is the one of shop.toml.</summary>
     public const string Arrival = "arrival";
 
-    /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true}</c>: sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
+    /// <summary><c>{point, raw: ["75 mm", …], places?: […], with?: instrument, sure?: true, device?: {sense: "microphone"|"inclination", uncertainty: "0.05 Hz"}}</c>: with the device's own senses its uncertainty comes with it, one standard deviation; sides put <c>left</c>/<c>right</c> in places; things seen are "yes"/"no".</summary>
     public const string Reading = "reading";
+
+    /// <summary><c>{point, raw, places?, with?, sure?, device?}</c>, as a reading: a second person's, who had not been shown the first one's.</summary>
+    public const string SecondReading = "second-reading";
 
     /// <summary><c>{point, turns: "2"}</c> both adjusters, or <c>{point, left: "0.13", right: "-0.6"}</c>, or <c>{point, added: "0.28 L"}</c>, or <c>{point, did: "text"}</c>.</summary>
     public const string Correction = "correction";

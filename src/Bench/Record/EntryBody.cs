@@ -2,6 +2,7 @@ using System.Text.Json;
 using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Day;
+using Witnessmark.Bench.Judging;
 using Witnessmark.Bench.Machines;
 
 namespace Witnessmark.Bench.Record;
@@ -21,6 +22,7 @@ public static partial class EntryBody
     /// <param name="promised">When it is to be collected, or null.</param>
     /// <param name="campaigns">What was found open.</param>
     /// <param name="known">What is known of the machine: kept with the job. Null only in entries of older programs.</param>
+    /// <param name="secondCheck">Points that a second person reads again, as the shop has it now; null for none.</param>
     public static JsonElement Arrival(
         string machine,
         string sheet,
@@ -29,7 +31,8 @@ public static partial class EntryBody
         IEnumerable<PlannedPoint> points,
         string? promised = null,
         IReadOnlyList<FoundCampaign>? campaigns = null,
-        Machine? known = null
+        Machine? known = null,
+        IReadOnlyList<string>? secondCheck = null
     ) =>
         Object(json =>
         {
@@ -48,6 +51,8 @@ public static partial class EntryBody
                 KnownMachine.Write(json, known);
             json.WriteBoolean("vouching", true);
             json.WriteBoolean("settling", true);
+            if (secondCheck is { Count: > 0 })
+                Write(json, "secondCheck", secondCheck);
         });
 
     /// <summary>A reading as typed: <c>["75 mm", "25 mm"]</c>.</summary>
@@ -56,12 +61,14 @@ public static partial class EntryBody
     /// <param name="places">Where each was taken, or null.</param>
     /// <param name="instrument">Id of the instrument, or null.</param>
     /// <param name="sure">The technician has looked again at a value that seemed implausible.</param>
+    /// <param name="device">What the device says of a reading that it took by itself, or null.</param>
     public static JsonElement Reading(
         string point,
         IEnumerable<string> raw,
         IEnumerable<string>? places = null,
         string? instrument = null,
-        bool sure = false
+        bool sure = false,
+        DeviceReading? device = null
     ) =>
         Object(json =>
         {
@@ -72,6 +79,8 @@ public static partial class EntryBody
             Optional(json, "with", instrument);
             if (sure)
                 json.WriteBoolean("sure", true);
+            if (device is not null)
+                Write(json, device);
         });
 
     /// <summary>Both adjusters turned alike, or the only one; tightening positive.</summary>
@@ -172,6 +181,14 @@ public static partial class EntryBody
         foreach (var value in values)
             json.WriteStringValue(value);
         json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, DeviceReading device)
+    {
+        json.WriteStartObject("device");
+        json.WriteString("sense", device.Word);
+        json.WriteString("uncertainty", device.InEntry);
+        json.WriteEndObject();
     }
 
     private static void Write(Utf8JsonWriter json, PlannedPoint planned)

@@ -87,7 +87,7 @@ public sealed record PointHistory(
             var machine = visit.Head.Known ?? bench.Workshop.Machines.GetValueOrDefault(visit.Head.Machine);
             if (machine is null || Facts.Of(entry).Fact is not ReadingFact read)
                 return null;
-            var instrument = read.Instrument is { } id ? bench.Workshop.Instruments.GetValueOrDefault(id) : null;
+            var (instrument, _) = TakenWith.Of(read, bench.Workshop);
             return Judge
                 .Reading(new(point, Figure, machine, read.Raw, read.Places, instrument, Visit.DayOf(entry)))
                 .Opinion;

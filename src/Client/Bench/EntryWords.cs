@@ -12,7 +12,10 @@ internal static class EntryWords
     public static string Of(Entry entry, IReadOnlyList<PointState> points) =>
         Facts.Of(entry).Fact switch
         {
+            ReadingFact reading when IsHidden(reading, points) => Say($"{Title(reading, points)}: a reading"),
             ReadingFact reading => $"{Title(reading, points)}: {string.Join(", ", reading.Raw.Select(Digits))}",
+            SecondReadingFact second =>
+                $"{Title(second, points)}, {Inside(SecondWords.Title)}: {string.Join(", ", second.Reading.Raw.Select(Digits))}",
             CorrectionFact correction => $"{Title(correction, points)}: {Made(correction, points)}",
             FigureFact figure => Say($"{Title(figure, points)}: figure {figure.Draft.Demand} {figure.Draft.Printed}"),
             VouchFact vouch => Say($"{Title(vouch, points)}: {vouch.Name} vouches for its figure"),
@@ -35,6 +38,10 @@ internal static class EntryWords
         points.SelectMany(p => p.Corrections).FirstOrDefault(c => c.Entry.Id == fact.Entry.Id) is { Words: var words }
             ? Say(words)
             : Say($"corrected");
+
+    // on a device that two people share the last entry may be the one that the second is not to see
+    private static bool IsHidden(Fact fact, IReadOnlyList<PointState> points) =>
+        points.FirstOrDefault(p => p.Point.Id == fact.Point)?.Second is { Hidden: true };
 
     private static string Title(Fact fact, IReadOnlyList<PointState> points) =>
         points.FirstOrDefault(p => p.Point.Id == fact.Point) is { } known ? Known(known.Point.Title) : fact.Point;

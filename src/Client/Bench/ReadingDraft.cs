@@ -149,17 +149,37 @@ public sealed class ReadingDraft
     }
 
     internal DraftText? Kept =>
-        Slots.All(s => s.Text.Length == 0) ? null : new([.. Slots.Select(s => s.Text)], At, Instrument?.Id);
+        Slots.All(s => s.Text.Length == 0)
+            ? null
+            : new(
+                [.. Slots.Select(s => s.Text)],
+                At,
+                Instrument?.Id,
+                Slots.All(s => s.Told is null) ? null : [.. Slots.Select(s => ToldText.Of(s.Told))]
+            );
 
     internal void Restore(DraftText kept)
     {
         while (Slots.Count < kept.Texts.Count && CanRepeat)
             Repeat();
         for (var i = 0; i < Math.Min(Slots.Count, kept.Texts.Count); i++)
+        {
             Slots[i].Text = kept.Texts[i];
+            if (ToldText.Read(kept.Told?.ElementAtOrDefault(i)) is { } told)
+                Slots[i].Tell(kept.Texts[i], told);
+        }
         At = Math.Clamp(kept.At, 0, Slots.Count - 1);
         Instrument = Instruments.FirstOrDefault(i => i.Id == kept.With) ?? Instrument;
     }
+
+    /// <summary>
+    /// With which sense the device took the reading, and the largest uncertainty of its values; null unless it told all of them with one
+    /// sense: beside a typed value nothing says how far that one may be off but its instrument.
+    /// </summary>
+    public DeviceReading? Device =>
+        Slots.All(s => s.Told is not null) && Slots.DistinctBy(s => s.Told!.Sense).Take(2).Count() == 1
+            ? Slots.MaxBy(s => s.Told!.Uncertainty.Base)!.Told
+            : null;
 
     public bool Stands(Slot slot) =>
         form.Kind switch

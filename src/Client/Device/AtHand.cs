@@ -3,6 +3,7 @@ using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
+using Witnessmark.Bench.SecondChecks;
 using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Bench.Visits;
@@ -25,6 +26,9 @@ internal sealed class AtHand(
 {
     // entries are never changed and never go: what was made of as many of them still holds
     private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
+        StringComparer.Ordinal
+    );
     private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
 
     private LearntTimes? learnt;
@@ -83,8 +87,22 @@ internal sealed class AtHand(
         PlanFor(person);
     }
 
-    /// <summary>The state of a job; null without a workbench or entries.</summary>
+    /// <summary>The state of a job as whoever works here may see it; null without a workbench or entries.</summary>
     public JobState? Job(string job)
+    {
+        if (State(job) is not { } state)
+            return null;
+        // the same object again while nothing changed: what was reckoned from it is kept by it
+        if (!views.TryGetValue(job, out var view) || !ReferenceEquals(view.Of, state) || view.Person != Person)
+            views[job] = view = (state, Person, state.SeenBy(Person));
+        return view.Seen;
+    }
+
+    /// <summary>Whether whoever works here is to read a point of a job without seeing what was read.</summary>
+    public bool Hides(string job, string point) =>
+        State(job)?.Points.FirstOrDefault(p => p.Point.Id == point)?.IsHiddenFrom(Person) == true;
+
+    private JobState? State(string job)
     {
         if (Workbench is null)
             return null;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Judging;
 using Witnessmark.Client.Bench;
 using Witnessmark.Client.Parts;
 using Witnessmark.Handbook.Quantities;
@@ -37,6 +38,16 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
     public void Nudge(int way) => Show(TypedNumber.Nudged(draft.Here.Text, draft.Step!.Value, way, draft.Rules));
 
     public void Fill(string text) => Show(new(text));
+
+    /// <summary>Takes over what the device told, into the box in hand; a box that is full is followed by another where there may be one.</summary>
+    public void Tell(string text, DeviceReading told)
+    {
+        if (draft.Stands(draft.Here) && draft.Here.Told is not null && draft.CanRepeat)
+            draft.Repeat();
+        draft.Here.Tell(text, told);
+        KeySaid = "";
+        keep();
+    }
 
     public void Answer(Slot slot, string answer)
     {

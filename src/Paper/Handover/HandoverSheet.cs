@@ -67,6 +67,7 @@ public static class HandoverSheet
         TightenedTable.Write(pages, state);
         SeenList.Write(pages, state);
         NotTheMakers.Write(pages, state);
+        SecondCheckList.Write(pages, state);
         FindingList.Write(pages, state);
         SaidLists.Write(pages, state);
         CampaignList.Write(pages, state);

@@ -89,6 +89,9 @@ public static class PointWords
     private static IEnumerable<Sentence> With(ReadingTaken? reading) =>
         reading?.Instrument is { } instrument ? [$"read with {instrument.Name}"] : [];
 
+    /// <summary>The same; something that was only done is said to be done.</summary>
+    public static Sentence Said(ReadingTaken reading) => reading.Raw.Count > 0 ? Shown(reading) : (Sentence)$"done";
+
     /// <summary>A reading as people say it; as it was typed where no verdict put it into words.</summary>
     public static Sentence Shown(ReadingTaken reading) =>
         reading.Opinion.Shown is { Length: > 0 } shown ? shown : Sentence.List(reading.Raw.Select(Sentence.Number));

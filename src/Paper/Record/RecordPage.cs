@@ -61,6 +61,7 @@ public static class RecordPage
         RecordTables.Tightened(page, state);
         RecordTables.Seen(page, state);
         page.Part(NotTheMakers.Heading, NotTheMakers.Of(state));
+        page.Part(SecondCheckList.Heading, SecondCheckList.Of(state));
         foreach (var (heading, lines) in SaidLists.Of(state))
             page.Part(heading, lines);
         page.Part(CampaignList.Heading, CampaignList.Of(state));

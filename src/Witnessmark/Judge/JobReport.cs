@@ -40,6 +40,10 @@ internal static class JobReport
                 to.WriteLine($"  figure for this job: {now.Point.Title}: {given.Figure.InSheet}");
             else if (now.Vouched is { } vouched && was.Vouched is null)
                 to.WriteLine($"  vouched for: {now.Point.Title}: {vouched.Name} for {now.Figure!.InSheet}");
+            else if (now.Second is { Second: { } second, Agreement: { } agreement } && was.Second?.Second is null)
+                to.WriteLine(
+                    $"  second check: {now.Point.Title}: {second.Entry.By} read {string.Join(", ", second.Raw)}: {agreement.Words}"
+                );
             else if (now.Marked is not null && was.Marked is null)
                 to.WriteLine($"  / marked: {now.Point.Title}");
             else if (now.Left is { } left && was.Left is null)

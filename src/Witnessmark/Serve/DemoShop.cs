@@ -61,7 +61,8 @@ public static class DemoShop
                 sheet.Revision,
                 purpose,
                 bench.Plan(purpose, sheet, machine),
-                known: machine
+                known: machine,
+                secondCheck: bench.Workshop.SecondCheck.In(bench.Book)
             ),
             Strikes: null,
             Covers: null,

@@ -6,11 +6,14 @@ using Witnessmark.Bench.Tests.Book;
 namespace Witnessmark.Bench.Tests.Jobs;
 
 /// <summary>Somebody at the bench of the demo workshop: writes entries as a device would.</summary>
-internal sealed class AtWork(string device = "tablet", Workbench? at = null)
+internal sealed class AtWork(string device = "tablet", Workbench? at = null, string by = "Ines Tallow")
 {
     public const string Job = "412";
     private readonly List<Entry> entries = [];
     private readonly Dictionary<string, int> seen = [];
+
+    /// <summary>Who holds the device now.</summary>
+    public string By { get; private set; } = by;
 
     public static Workbench Bench { get; } = DemoFiles.Bench;
 
@@ -29,6 +32,34 @@ internal sealed class AtWork(string device = "tablet", Workbench? at = null)
             seen[other.Last.Chain] = other.Last.Seq;
         return this;
     }
+
+    /// <summary>The device goes into another hand.</summary>
+    public AtWork Hands(string to)
+    {
+        By = to;
+        return this;
+    }
+
+    /// <summary>A job whose shop asks for a second check of some points.</summary>
+    public AtWork ArrivesChecked(params string[] points)
+    {
+        var machine = Bench.Workshop.Machines["fell-640-0412"];
+        return Writes(
+            EntryKind.Arrival,
+            EntryBody.Arrival(
+                machine.Id,
+                machine.Sheet,
+                Bench.Newest(machine.Sheet)!.Revision,
+                "handover",
+                Bench.Book.Purposes["handover"],
+                secondCheck: points
+            )
+        );
+    }
+
+    /// <summary>Reads a point as the second person.</summary>
+    public AtWork ReadsSecond(string point, string? instrument, params string[] raw) =>
+        Writes(EntryKind.SecondReading, EntryBody.Reading(point, raw, null, instrument));
 
     public AtWork Arrives()
     {
@@ -100,7 +131,7 @@ internal sealed class AtWork(string device = "tablet", Workbench? at = null)
             strikes,
             seen.Count == 0 ? null : new Dictionary<string, int>(seen),
             "2026-11-25T09:00:00+00:00",
-            "Ines Tallow"
+            By
         );
         entries.Add(Witnessmark.Bench.Record.Entries.Sealed(draft, device, 1, seq, entries.LastOrDefault()?.Hash));
         return this;

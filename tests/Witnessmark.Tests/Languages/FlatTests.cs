@@ -14,6 +14,7 @@ public class FlatTests
         "PlanPage.<BuildRenderTree>b__5",
         "PointPage.BuildRenderTree",
         "PointPage.MoveNext",
+        "SecondWords.Shown",
         "TimerOffer.Start",
     ];
 
@@ -34,7 +35,7 @@ public class FlatTests
     [
         "AmountJudge.Of",
         "CampaignMatch.<Of>b__1",
-        "Deeds.Done",
+        "Deeds.Taken",
         "EstimatesTable.Steps",
         "FindingFold.<IntoPlan>b__1",
         "GivenSteps.TakePhotograph",
@@ -43,6 +44,7 @@ public class FlatTests
         "JobFindings.Signature",
         "JobStep.Reading",
         "NotWhole.<Of>b__11_3",
+        "SecondFold.Shown",
         "WorkCautions.New",
     ];
 
