@@ -19,8 +19,8 @@ public sealed class OwnShopTests(Published published, Chromium chromium)
 
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
-        await hand.Point("chain-slack");
-        await hand.Read("60", "40");
+        await hand.Point("throttle-free-play");
+        await hand.Read("3");
         await hand.SeesSaved(1, 1);
         await FillsShop(hand);
         await Assertions.Expect(hand.Page.Locator("#own-next")).ToBeDisabledAsync(); // nobody said who leads
