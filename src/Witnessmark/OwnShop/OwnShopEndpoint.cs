@@ -1,6 +1,5 @@
 using Witnessmark.Bench.OwnShop;
 using Witnessmark.Bench.Toml;
-using Witnessmark.Doors;
 using Witnessmark.Serve;
 
 namespace Witnessmark.OwnShop;
