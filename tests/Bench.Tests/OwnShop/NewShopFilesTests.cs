@@ -3,7 +3,6 @@ using FsCheck.Xunit;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.OwnShop;
 using Witnessmark.Bench.Tests.Book;
-using Witnessmark.Bench.Toml;
 
 namespace Witnessmark.Bench.Tests.OwnShop;
 

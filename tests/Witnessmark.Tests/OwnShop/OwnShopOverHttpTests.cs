@@ -45,7 +45,7 @@ public sealed class OwnShopOverHttpTests : IDisposable
         Assert.True(File.Exists(Path.Combine(folder.Path, aside, "ledger.db")));
         Assert.Equal(
             "There is nothing here.",
-            await Said(await shop.Client.GetAsync("/api/nothing"), HttpStatusCode.NotFound)
+            await Said(await shop.Client.GetAsync("/api/nothing", TestContext.Current.CancellationToken), HttpStatusCode.NotFound)
         );
     }
 
@@ -58,7 +58,9 @@ public sealed class OwnShopOverHttpTests : IDisposable
         await SetUp();
         await LedgerAfter(before);
         using var answer = await shop.Post(chain);
-        using var receipt = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        using var receipt = JsonDocument.Parse(
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+        );
         Assert.Equal(3, receipt.RootElement.GetProperty("upTo").GetInt32());
         Assert.Equal(3, receipt.RootElement.GetProperty("setAside").GetArrayLength());
         Assert.Contains("put away here", receipt.RootElement.GetProperty("setAside")[0].GetProperty("why").GetString());
