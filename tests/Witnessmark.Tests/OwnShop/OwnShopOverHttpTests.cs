@@ -45,7 +45,10 @@ public sealed class OwnShopOverHttpTests : IDisposable
         Assert.True(File.Exists(Path.Combine(folder.Path, aside, "ledger.db")));
         Assert.Equal(
             "There is nothing here.",
-            await Said(await shop.Client.GetAsync("/api/nothing", TestContext.Current.CancellationToken), HttpStatusCode.NotFound)
+            await Said(
+                await shop.Client.GetAsync("/api/nothing", TestContext.Current.CancellationToken),
+                HttpStatusCode.NotFound
+            )
         );
     }
 
