@@ -58,7 +58,7 @@ public class NewShopFilesTests
             t =>
             {
                 string[] people = [.. new[] { t.one, t.two }.Distinct()];
-                var rule = Rule with { Id = t.tool, Name = t.tool };
+                var rule = Rule with { Id = $"own tool {t.tool}", Name = t.tool };
                 var shop = new NewShop(t.name, people, people[^1])
                 {
                     Jurisdiction = "DE",
@@ -77,7 +77,7 @@ public class NewShopFilesTests
                 );
                 var instrument = Assert.Single(bench.Workshop.Instruments.Values);
                 Assert.Equal(
-                    (t.tool, t.tool, 1.0, 0.5, 300.0),
+                    ($"own tool {t.tool}", t.tool, 1.0, 0.5, 300.0),
                     (instrument.Id, instrument.Name, instrument.Resolution, instrument.PermissibleError, instrument.Max)
                 );
                 Assert.Equal(new DateOnly(2026, 3, 9), instrument.Checked);
