@@ -4,6 +4,7 @@ using Witnessmark.Client;
 using Witnessmark.Client.Device;
 using Witnessmark.Client.Doors;
 using Witnessmark.Client.Languages;
+using Witnessmark.Client.OwnShop;
 using Witnessmark.Client.Searching;
 using Witnessmark.Client.Settings;
 using Witnessmark.Client.Today;
@@ -29,5 +30,6 @@ builder.Services.AddSingleton<ScreenAwake>();
 builder.Services.AddSingleton<SearchCall>();
 builder.Services.AddSingleton<DayBoard>();
 builder.Services.AddSingleton<AtHand>();
+builder.Services.AddSingleton<OwnShopDeed>();
 
 await builder.Build().RunAsync();

@@ -42,6 +42,16 @@ internal sealed record Arrived(
         }
     }
 
+    /// <summary>The same, but nothing that could be taken in where it belongs to a shop that was put away.</summary>
+    public Arrived UnlessOf(IReadOnlyList<string> putAway) =>
+        Entry is { } entry && putAway.Contains(entry.Shop)
+            ? this with
+            {
+                Entry = null,
+                Damage = $"It is of the workshop \"{entry.Shop}\", which was put away here.",
+            }
+            : this;
+
     /// <summary>Reads what was set aside.</summary>
     public static Arrived Again(SetAside aside)
     {

@@ -7,7 +7,11 @@ namespace Witnessmark.Ledger;
 /// <param name="Device">Who sends.</param>
 /// <param name="Epoch">In which epoch it is.</param>
 /// <param name="Entries">As they came: what cannot be read is kept too.</param>
-public sealed record Batch(string Device, int Epoch, IReadOnlyList<JsonElement> Entries);
+public sealed record Batch(string Device, int Epoch, IReadOnlyList<JsonElement> Entries)
+{
+    /// <summary>Shops that lay here before: what devices still bring of them is set aside.</summary>
+    public IReadOnlyList<string> PutAway { get; init; } = [];
+}
 
 /// <summary>What the shop holds of the sender after a batch; said only when it is on disk.</summary>
 /// <param name="Ledger">Which ledger speaks.</param>

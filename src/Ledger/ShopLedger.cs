@@ -127,7 +127,7 @@ public sealed class ShopLedger
     {
         using var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
         foreach (var json in batch.Entries)
-            acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch));
+            acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch).UnlessOf(batch.PutAway));
         acceptance.Settle();
         return new(Id, acceptance.UpTo(batch.Device, batch.Epoch), acceptance.SetAsideOf(batch.Device, batch.Epoch));
     }

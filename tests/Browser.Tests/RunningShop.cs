@@ -168,6 +168,7 @@ public sealed class RunningShop(string program) : IAsyncDisposable
 
     private void Fill()
     {
+        File.WriteAllText(Path.Combine(data, "demo"), "");
         Copy("book", "book");
         Copy(Path.Combine("demo", "sheets"), "sheets");
         File.Copy(Path.Combine(program, "demo", "shop.toml"), Path.Combine(data, "shop.toml"));

@@ -6,6 +6,10 @@ public static class Screens
     public static readonly IReadOnlyList<(string Name, Func<BenchHand, Task> Open)> All =
     [
         ("today", hand => hand.Open("")),
+        ("own-shop", OwnShopTests.FillsShop),
+        ("own-tools", OwnTools),
+        ("own-machine", OwnMachine),
+        ("own-summary", OwnShopTests.Next),
         ("arrival", hand => hand.Open("arrival")),
         ("day", DayPlanned),
         ("day-job", hand => hand.Open("day/412")),
@@ -149,6 +153,19 @@ public static class Screens
         await hand.Type("110");
         await hand.Save();
         await hand.Page.Locator("#second-outcome").WaitForAsync();
+    }
+
+    private static async Task OwnTools(BenchHand hand)
+    {
+        await hand.Page.Locator("#own-lead .choice").First.ClickAsync();
+        await OwnShopTests.Next(hand);
+        await OwnShopTests.FillsTools(hand);
+    }
+
+    private static async Task OwnMachine(BenchHand hand)
+    {
+        await OwnShopTests.Next(hand);
+        await OwnShopTests.FillsMachine(hand);
     }
 
     private static async Task DoorWho(BenchHand hand)

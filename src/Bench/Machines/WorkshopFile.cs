@@ -141,7 +141,8 @@ internal static class WorkshopFile
             distance?.In(UnitTable.Named("km")).Value,
             table.DayOrNothing("last-distance-on"),
             MachineFacts.ReadTraits(table.TableOrNothing("facts")),
-            table.TextOrNothing("make")
+            table.TextOrNothing("make"),
+            Plate: table.TextOrNothing("plate")
         );
         if (distance is { Value: < 0 })
             table.Wrong("last-distance", $"\"{distance}\"", "zero or more");
@@ -154,7 +155,8 @@ internal static class WorkshopFile
     /// <summary>Only what ISO 3779 says for all the world: 17 signs, no I, O or Q. The check digit is North American law.</summary>
     private static string Vin(TomlTable table)
     {
-        var vin = table.Text("vin");
+        // a machine is known by the one or the other
+        var vin = table.Has("plate") ? table.TextOrNothing("vin") ?? "" : table.Text("vin");
         if (
             vin.Length > 0
             && (

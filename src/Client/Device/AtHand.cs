@@ -39,6 +39,9 @@ internal sealed class AtHand(
     /// <summary>What jobs are judged with; null until the shop was met once.</summary>
     public Workbench? Workbench { get; private set; }
 
+    /// <summary>Whether the shop is the invented one that the program comes with.</summary>
+    public bool IsDemo { get; private set; }
+
     /// <summary>What is wrong with the shop's files.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; private set; } = [];
 
@@ -194,7 +197,8 @@ internal sealed class AtHand(
             return;
         var reply = JsonSerializer.Deserialize(text, DeviceJson.Default.WorkbenchReply)!;
         var (bench, mistakes) = WorkbenchFiles.Read(reply.Files.Select(f => new SourceText(f.Name, f.Text)));
-        Mistakes = mistakes;
+        (Mistakes, IsDemo) = (mistakes, reply.Demo);
+        ledger.Hide(reply.PutAway);
         if (bench is not null)
         {
             Workbench = bench;

@@ -13,6 +13,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     private readonly Dictionary<string, List<Entry>> byJob = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim one = new(1, 1);
     private bool askedToKeep;
+    private IReadOnlyList<string> hidden = [];
 
     /// <summary>Something was added, here or in another tab.</summary>
     public event Action? Changed;
@@ -42,6 +43,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         byId
             .Values.Where(e =>
                 e.Kind == EntryKind.Arrival
+                && !hidden.Contains(e.Shop)
                 && e.Body.TryGetProperty("machine", out var of)
                 && of.ValueKind == JsonValueKind.String
                 && of.GetString() == machine
@@ -74,7 +76,22 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
 
     private void Put(Entry entry)
     {
-        if (!byId.TryAdd(entry.Id, entry))
+        if (byId.TryAdd(entry.Id, entry))
+            PutToJob(entry);
+    }
+
+    /// <summary>Shows no jobs of shops that were put away: what this device has of them it keeps, and nobody works on it.</summary>
+    public void Hide(IReadOnlyList<string> shops)
+    {
+        hidden = shops;
+        byJob.Clear();
+        foreach (var entry in byId.Values)
+            PutToJob(entry);
+    }
+
+    private void PutToJob(Entry entry)
+    {
+        if (hidden.Contains(entry.Shop))
             return;
         if (byJob.TryGetValue(entry.Job, out var job))
             job.Add(entry);

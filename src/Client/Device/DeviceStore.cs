@@ -99,6 +99,12 @@ internal sealed class DeviceStore(IJSRuntime js)
     public async Task SaveSettings(string person, string text) =>
         await Module.InvokeVoidAsync("saveSettings", person, text);
 
+    /// <summary>Forgets everything, takes a new name for this device, and knows who goes on with it, and how they want it.</summary>
+    public async Task Forget(string person, string settings) =>
+        await Module.InvokeVoidAsync("forget", person, settings);
+
+    public void TopOfPage() => Module.InvokeVoid("topOfPage");
+
     /// <summary>Whether the page was out of sight since this was asked last.</summary>
     public bool Dark() => Module.Invoke<bool>("dark");
 

@@ -26,6 +26,7 @@ internal sealed class Exchange(
     private int batch = LargestBatch;
     private int failures;
     private int heard;
+    private bool rests;
 
     /// <summary>Something about the exchange changed.</summary>
     public event Action? Changed;
@@ -63,12 +64,28 @@ internal sealed class Exchange(
     [JSInvokable]
     public async Task HeardOf(string[] ids) => await ledger.HeardOf(ids);
 
+    /// <summary>Stops, when the round that goes on has ended.</summary>
+    public async Task Rest()
+    {
+        rests = true;
+        while (Busy)
+            await Task.Delay(Shortest / 10);
+    }
+
+    public void GoOn()
+    {
+        rests = false;
+        Wake();
+    }
+
     /// <summary>One round; only one tab does it at a time.</summary>
     [JSInvokable]
     public async Task<bool> Round()
     {
         try
         {
+            if (rests)
+                return true;
             if (door.State == DoorState.Unknown)
                 await door.Look();
             if (door.Asks)

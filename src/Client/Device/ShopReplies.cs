@@ -2,8 +2,17 @@ using Witnessmark.Bench.Figures;
 
 namespace Witnessmark.Client.Device;
 
-/// <summary>The shop's files.</summary>
-internal sealed record WorkbenchReply(int Protocol, string Ledger, IReadOnlyList<WorkbenchFile> Files);
+/// <summary>The shop's files, and whether it is the invented one.</summary>
+internal sealed record WorkbenchReply(
+    int Protocol,
+    string Ledger,
+    IReadOnlyList<WorkbenchFile> Files,
+    bool Demo = false
+)
+{
+    /// <summary>Names of shops that lay there before: what this device has of them is no work of this one.</summary>
+    public IReadOnlyList<string> PutAway { get; init; } = [];
+}
 
 internal sealed record WorkbenchFile(string Name, string Text);
 

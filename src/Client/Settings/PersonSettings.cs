@@ -28,6 +28,9 @@ internal sealed record PersonSettings
     /// <summary>Whether the screen may go dark at a point.</summary>
     public bool LetsSleep { get; init; }
 
+    /// <summary>Whether nobody is to lead through the first point of the demo any more.</summary>
+    public bool GoesAlone { get; init; }
+
     /// <summary>As it is kept in the device's store.</summary>
     public string Write() => JsonSerializer.Serialize(this, SettingsJson.Default.PersonSettings);
 

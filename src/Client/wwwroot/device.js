@@ -113,7 +113,8 @@ const tell = (news) => channel?.postMessage(news);
 
 /** Tells of other tabs' writing, of the network coming back and of the page becoming visible. */
 export function listen(listener) {
-  if (channel) channel.onmessage = (e) => listener.invokeMethodAsync("HeardOf", e.data.ids);
+  if (channel)
+    channel.onmessage = (e) => (e.data.forgot ? location.reload() : listener.invokeMethodAsync("HeardOf", e.data.ids));
   addEventListener("online", () => listener.invokeMethodAsync("Wake"));
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") listener.invokeMethodAsync("Wake");
@@ -190,6 +191,21 @@ export async function saveSettings(person, text) {
   tell({ ids: [] });
 }
 
+/** The shop is another one: nothing of the one before stays, and this device takes a new name. */
+export async function forget(person, settings) {
+  const transaction = database.transaction(["entries", "facts", "photographs"], "readwrite", strict);
+  const finished = done(transaction);
+  for (const name of ["entries", "facts", "photographs"]) transaction.objectStore(name).clear();
+  const facts = transaction.objectStore("facts");
+  facts.put(newDevice(), "device");
+  facts.put(0, "headSeq");
+  facts.put(person, "person");
+  facts.put(settings, `settings ${person}`);
+  await finished;
+  for (const key of Object.keys(localStorage)) if (key.startsWith("draft ")) localStorage.removeItem(key);
+  tell({ forgot: true });
+}
+
 let wasDark = false;
 document.addEventListener("visibilitychange", () => (wasDark = true));
 
@@ -264,3 +280,4 @@ export function stopTyping(mine) {
 
 export const focus = (selector) => document.querySelector(selector)?.focus({ preventScroll: true });
 export const toTop = (selector) => document.querySelector(selector)?.scrollTo(0, 0);
+export const topOfPage = () => scrollTo(0, 0);

@@ -1,4 +1,5 @@
 using Witnessmark.Ledger.Sqlite;
+using Witnessmark.OwnShop;
 
 namespace Witnessmark.Backups;
 
@@ -18,5 +19,8 @@ internal static class BackupFiles
                 .ThenBy(n => n, StringComparer.Ordinal),
         ];
 
-    private static bool IsKept(string name) => !Passing.Any(end => name.EndsWith(end, StringComparison.Ordinal));
+    // a demo that was put away is no part of the shop
+    private static bool IsKept(string name) =>
+        !name.StartsWith(DemoPutAway.Prefix, StringComparison.Ordinal)
+        && !Passing.Any(end => name.EndsWith(end, StringComparison.Ordinal));
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Doors;
+using Witnessmark.OwnShop;
 using Witnessmark.Photographs;
 
 namespace Witnessmark.Serve;
@@ -16,6 +17,7 @@ public static class Api
         api.MapGet("/health", () => new { Ok = true }).ForAnyone();
         api.MapGet("/workbench", WorkbenchFilesEndpoint.Get).ForReaders();
         api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).ForLeads();
+        api.MapPost("/own-shop", OwnShopEndpoint.Post).ForLeads();
         api.MapGet("/entries", EntriesEndpoint.Get).ForReaders();
         api.MapPost("/entries", EntriesEndpoint.Post).ForTechnicians();
         api.MapGet("/news", NewsEndpoint.Get).ForReaders();

@@ -9,14 +9,21 @@ namespace Witnessmark.Serve;
 /// <summary>The invented workshop to try the program with.</summary>
 public static class DemoShop
 {
+    /// <summary>Name of the file that marks a data folder as the invented workshop's.</summary>
+    public const string FileName = "demo";
+
     private const string Device = "demo";
     private const string Job = "412";
+
+    /// <summary>Whether a data folder is the invented workshop's.</summary>
+    public static bool Is(DataFolder data) => File.Exists(data.In(FileName));
 
     /// <summary>Copies the files that came with the program into an empty folder; leaves any other alone.</summary>
     public static void Fill(DataFolder data, string program)
     {
         if (!data.IsEmpty)
             return;
+        File.WriteAllText(data.In(FileName), "Everything in this folder is the invented demo workshop's.\n");
         Copy(Path.Combine(program, "book"), data.In("book"));
         Copy(Path.Combine(program, "demo", "sheets"), data.In("sheets"));
         File.Copy(Path.Combine(program, "demo", "shop.toml"), data.In("shop.toml"));

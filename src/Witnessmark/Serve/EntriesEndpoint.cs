@@ -26,7 +26,13 @@ public static class EntriesEndpoint
     }
 
     /// <summary><c>POST /api/entries</c>: answers only when everything is on disk.</summary>
-    public static async Task<IResult> Post(HttpRequest request, ShopLedger ledger, Door door, CancellationToken gone)
+    public static async Task<IResult> Post(
+        HttpRequest request,
+        ServedShop shop,
+        ShopLedger ledger,
+        Door door,
+        CancellationToken gone
+    )
     {
         if (!request.HasJsonContentType())
             return Failure.Of(415, "Entries come as application/json.");
@@ -36,7 +42,8 @@ public static class EntriesEndpoint
             var (batch, why) = BatchJson.Read(json.RootElement);
             return batch is null
                 ? why!
-                : Strangers(batch, request) ?? Results.Json(await Taken(batch, request, ledger, door));
+                : Strangers(batch, request)
+                    ?? Results.Json(await Taken(batch with { PutAway = shop.PutAway }, request, ledger, door));
         }
         catch (JsonException reason)
         {

@@ -36,6 +36,19 @@ public sealed record Listening(string Urls, int Port, int? Https)
             : (null, $"For HTTPS the shop needs a certificate. {CertificateFolder.MakeOne} --data {data.Path}.");
     }
 
+    /// <summary>The same addresses once more: a port that was any free one is the one that it became.</summary>
+    public Listening As(ICollection<string> urls) =>
+        Https is null
+            ? this with
+            {
+                Urls = string.Join(';', urls),
+            }
+            : this with
+            {
+                Port = PortOf(urls, "http") ?? Port,
+                Https = PortOf(urls, "https") ?? Https,
+            };
+
     /// <summary>The port of an address that the server listens at, as soon as it does.</summary>
     public static int? PortOf(IEnumerable<string> urls, string scheme) =>
         urls.Select(BindingAddress.Parse).FirstOrDefault(u => u.Scheme == scheme)?.Port;

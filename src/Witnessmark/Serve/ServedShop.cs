@@ -6,6 +6,7 @@ using Witnessmark.Keys;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.LogBooks;
+using Witnessmark.OwnShop;
 using Witnessmark.Paper.LogBook;
 using Witnessmark.Sheets;
 
@@ -20,15 +21,19 @@ public sealed class ServedShop
     private readonly Lazy<ShopSeal> seal;
     private volatile Shelf shelf;
 
+    /// <summary>Names of shops that lay in this folder before: their entries are no entries of this one.</summary>
+    public IReadOnlyList<string> PutAway { get; }
+
     private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopLedger ledger) =>
-        (this.data, this.clock, this.shelf, Ledger, LogBooks, Door, seal) = (
+        (this.data, this.clock, this.shelf, Ledger, LogBooks, Door, seal, PutAway) = (
             data,
             clock,
             shelf,
             ledger,
             new(data.Path),
             new(data.Path, () => Bench.Workshop, clock),
-            new(() => KeyFolder.ShopKey(data.Path).Seal)
+            new(() => KeyFolder.ShopKey(data.Path).Seal),
+            PutAwayShops.Of(data.Path)
         );
 
     /// <summary>The files of the workbench.</summary>

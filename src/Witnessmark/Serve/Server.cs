@@ -1,8 +1,10 @@
+using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
 using Witnessmark.Certificates;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
+using Witnessmark.OwnShop;
 
 namespace Witnessmark.Serve;
 
@@ -23,33 +25,48 @@ public static class Server
             var (shown, missing) = listening.Shown(data, TimeProvider.System, Console.Error);
             if (missing is not null)
                 return CannotStart(missing);
-            if (demo)
-                DemoShop.Fill(data, AppContext.BaseDirectory);
-            if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
-                return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
-            foreach (var gap in SheetGaps.Of(shop.Bench))
-                Console.WriteLine(gap);
-            foreach (var elsewhere in LawElsewhere.In(shop.Bench))
-                Console.WriteLine(elsewhere);
-            if (demo)
+            int ended;
+            do
             {
-                DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
-                DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
-            }
-            using var app = Build(shop, data, listening, shown);
+                DemoPutAway.Finish(data.Path);
+                if (demo)
+                    DemoShop.Fill(data, AppContext.BaseDirectory);
+                ended = Serve(data, ref listening, shown, demo);
+            } while (ended == ExitCode.Ok && DemoPutAway.IsBegun(data.Path));
+            return ended;
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
+        {
+            return CannotStart(broken.Message);
+        }
+    }
+
+    private static int Serve(DataFolder data, ref Listening listening, ShownCertificate? shown, bool demo)
+    {
+        if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
+            return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
+        foreach (var gap in SheetGaps.Of(shop.Bench))
+            Console.WriteLine(gap);
+        foreach (var elsewhere in LawElsewhere.In(shop.Bench))
+            Console.WriteLine(elsewhere);
+        if (demo && DemoShop.Is(data))
+        {
+            DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
+            DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
+        }
+        using (var app = Build(shop, data, listening, shown))
+        {
             app.StartAt(listening);
             Console.WriteLine($"Data folder: {data.Path}");
             if (Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
                 Console.WriteLine(full.Says);
             foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
                 Console.WriteLine(line);
+            listening = listening.As(app.Urls);
             app.WaitForShutdown();
-            return ExitCode.Ok;
         }
-        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
-        {
-            return CannotStart(broken.Message);
-        }
+        SqliteConnection.ClearAllPools(); // nothing of the folder stays open
+        return ExitCode.Ok;
     }
 
     private static int CannotStart(string why)

@@ -4,13 +4,15 @@ namespace Witnessmark.Serve;
 public static class WorkbenchFilesEndpoint
 {
     /// <summary><c>GET /api/workbench</c></summary>
-    public static IResult Get(ServedShop shop) =>
+    public static IResult Get(ServedShop shop, DataFolder data) =>
         Results.Json(
             new
             {
                 Api.Protocol,
                 Ledger = shop.Ledger.Id,
                 Files = shop.Files.Select(file => new { file.Name, file.Text }),
+                Demo = DemoShop.Is(data),
+                shop.PutAway,
             }
         );
 }

@@ -35,7 +35,7 @@ internal static class Incomplete
     public static JobState Together(params AtWork[] devices) =>
         JobFold.Of(AtWork.Job, devices.SelectMany(d => d.Entries), Bench);
 
-    private static Workbench Without(params string[] keys)
+    internal static Workbench Without(params string[] keys)
     {
         var bench = DemoFiles.Bench;
         return bench with
