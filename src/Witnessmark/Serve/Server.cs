@@ -3,6 +3,9 @@ using Witnessmark.Calc;
 using Witnessmark.Certificates;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
+using Witnessmark.Groups;
+using Witnessmark.Ledger.PostgreSql;
+using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Serve;
 
@@ -12,9 +15,8 @@ public static class Server
     private const long LargestRequest = 4 * 1024 * 1024;
 
     /// <summary>Exit code: 0 stopped as asked, 2 could not start.</summary>
-    public static int Run(DataFolder data, Listening listening, bool demo)
-    {
-        try
+    public static int Run(DataFolder data, Listening listening, bool demo) =>
+        Try(() =>
         {
             Directory.CreateDirectory(data.Path);
             if (DataPlace.Refusal(data.Path) is { } refusal)
@@ -25,26 +27,77 @@ public static class Server
                 return CannotStart(missing);
             if (demo)
                 DemoShop.Fill(data, AppContext.BaseDirectory);
-            if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
-                return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
-            foreach (var gap in SheetGaps.Of(shop.Bench))
-                Console.WriteLine(gap);
-            foreach (var elsewhere in LawElsewhere.In(shop.Bench))
-                Console.WriteLine(elsewhere);
-            if (demo)
-            {
-                DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
-                DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
-            }
-            using var app = Build(shop, data, listening, shown);
-            app.StartAt(listening);
-            Console.WriteLine($"Data folder: {data.Path}");
-            if (Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
-                Console.WriteLine(full.Says);
-            foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
-                Console.WriteLine(line);
-            app.WaitForShutdown();
-            return ExitCode.Ok;
+            return Serve(
+                data,
+                listening,
+                shown,
+                () => new FolderPlace(data, SqliteLedger.Open(data.Path, TimeProvider.System)),
+                shop =>
+                {
+                    if (demo)
+                    {
+                        DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
+                        DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
+                    }
+                },
+                $"Data folder: {data.Path}"
+            );
+        });
+
+    /// <summary>The same for one of several servers of a shop in the store of its group; of the folder the files alone are read.</summary>
+    internal static int Run(DataFolder data, Listening listening, bool demo, Func<GroupFile> group) =>
+        Try(() =>
+        {
+            if (GroupStart.Refusal(data, listening, demo) is { } refusal)
+                return CannotStart(refusal);
+            var (shown, missing) = listening.Shown(data, TimeProvider.System, Console.Error);
+            if (missing is not null)
+                return CannotStart(missing);
+            using var shop = GroupShop.Open(group().Connection, TimeProvider.System);
+            var place = new GroupPlace(shop, group().OpensSecrets);
+            shop.HearOthers();
+            return Serve(
+                data,
+                listening,
+                shown,
+                () => place,
+                _ => { },
+                $"Shop {shop.Name} in the store at {shop.Machines().Primary}; its files: {data.Path}"
+            );
+        });
+
+    private static int Serve(
+        DataFolder data,
+        Listening listening,
+        ShownCertificate? shown,
+        Func<ShopPlace> place,
+        Action<ServedShop> begin,
+        string where
+    )
+    {
+        if (ServedShop.Open(data, place, TimeProvider.System, Console.Error) is not { } shop)
+            return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
+        foreach (var gap in SheetGaps.Of(shop.Bench))
+            Console.WriteLine(gap);
+        foreach (var elsewhere in LawElsewhere.In(shop.Bench))
+            Console.WriteLine(elsewhere);
+        begin(shop);
+        using var app = Build(shop, data, listening, shown);
+        app.StartAt(listening);
+        Console.WriteLine(where);
+        if (!shop.Place.IsOfGroup && Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
+            Console.WriteLine(full.Says);
+        foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
+            Console.WriteLine(line);
+        app.WaitForShutdown();
+        return ExitCode.Ok;
+    }
+
+    private static int Try(Func<int> work)
+    {
+        try
+        {
+            return work();
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
         {
