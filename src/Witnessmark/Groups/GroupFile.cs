@@ -22,6 +22,7 @@ public sealed record GroupFile(string Connection, string? Key)
 
     /// <summary>What opens the shop's secrets.</summary>
     /// <exception cref="FormatException">There is none, or it is of another length.</exception>
+    [System.Text.Json.Serialization.JsonIgnore]
     public byte[] OpensSecrets
     {
         get

@@ -1,5 +1,6 @@
 using Npgsql;
 using Witnessmark.Groups;
+using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Serve;
 using Witnessmark.Tests.Serve;
 
@@ -16,16 +17,10 @@ internal sealed class GroupFolder : IDisposable
     {
         DemoShop.Fill(new(Files), AppContext.BaseDirectory);
         Shop = shop;
-        var admin = In("admin.json");
-        var made = In("made.json");
-        new GroupFile(store[0].Admin, null).Write(admin);
-        var (exit, says) = Run("group", "add", shop, "--group", admin, "--to", made);
-        Assert.True(exit == 0, says);
-        var text = new NpgsqlConnectionStringBuilder(GroupFile.Read(made).Connection);
+        var text = new NpgsqlConnectionStringBuilder(GroupAdmin.Add(store[0].Admin, ShopName.Of(shop)));
         text.Remove("Port");
-        text.Remove("Pooling");
         text.Host = string.Join(',', store.Select(s => $"127.0.0.1:{s.Port}"));
-        (GroupFile.Read(made) with { Connection = text.ConnectionString }).Write(Group);
+        GroupFile.New(text.ConnectionString).Write(Group);
     }
 
     public string Shop { get; }

@@ -144,7 +144,7 @@ public sealed class IsolationTests(StoreFixture fixture)
 
     private static object? Answer(GroupFolder shop, string sql)
     {
-        using var connection = new NpgsqlConnection($"{shop.Connection};Search Path=shop_{shop.Shop};Pooling=false");
+        using var connection = new NpgsqlConnection($"{shop.Connection};Search Path=shop_{shop.Shop};No Reset On Close=true");
         connection.Open();
         using var command = new NpgsqlCommand(sql, connection);
         return command.ExecuteScalar();

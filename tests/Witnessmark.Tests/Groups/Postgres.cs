@@ -1,17 +1,14 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
-using System.Runtime.InteropServices;
 using Npgsql;
 
 namespace Witnessmark.Tests.Groups;
 
 /// <summary>A real PostgreSQL of Debian's package in a folder of its own, with its own port. It refuses to run as root, and runs as the user that the package made.</summary>
-internal sealed partial class Postgres : IDisposable
+internal sealed class Postgres : IDisposable
 {
-    private const int Kill9 = 9;
-    private const int Stop = 19;
-    private const int Continue = 18;
+    private const string Kill9 = "-KILL";
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private static readonly string Programs = Directory
         .GetDirectories("/usr/lib/postgresql")
@@ -27,7 +24,7 @@ internal sealed partial class Postgres : IDisposable
     public int Port { get; }
 
     /// <summary>Of somebody who may do everything, as at the store's own computer.</summary>
-    public string Admin => $"Host={folder};Port={Port};Username=postgres;Database=postgres;Pooling=false";
+    public string Admin => $"Host={folder};Port={Port};Username=postgres;Database=postgres;No Reset On Close=true";
 
     private string Data => Path.Combine(folder, "data");
 
@@ -77,17 +74,17 @@ internal sealed partial class Postgres : IDisposable
     public void Kill()
     {
         foreach (var id in (int[])[process!.Id, .. Children()])
-            _ = Signal(id, Kill9);
+            Signal(id, Kill9);
         process.WaitForExit();
         process.Dispose();
         process = null;
     }
 
     /// <summary>What receives from the primary stands still, as a network would that swallows everything.</summary>
-    public void StopReceiving() => Receiver(Stop);
+    public void StopReceiving() => Receiver("-STOP");
 
     /// <summary>It goes on.</summary>
-    public void ReceiveAgain() => Receiver(Continue);
+    public void ReceiveAgain() => Receiver("-CONT");
 
     /// <summary>The standby is the primary from now on.</summary>
     public void Promote()
@@ -168,11 +165,11 @@ internal sealed partial class Postgres : IDisposable
                 .Select(id => int.Parse(id, System.Globalization.CultureInfo.InvariantCulture)),
         ];
 
-    private void Receiver(int signal)
+    private void Receiver(string signal)
     {
         var receivers = Children()
             .Where(id => File.ReadAllText($"/proc/{id}/cmdline").Contains("walreceiver", StringComparison.Ordinal));
-        _ = Signal(receivers.Single(), signal);
+        Signal(receivers.Single(), signal);
     }
 
     private static void RunAlone(string program, params string[] arguments)
@@ -200,6 +197,9 @@ internal sealed partial class Postgres : IDisposable
             WorkingDirectory = "/",
         };
 
-    [LibraryImport("libc", EntryPoint = "kill")]
-    private static partial int Signal(int id, int signal);
+    private static void Signal(int id, string signal)
+    {
+        using var kill = Process.Start("kill", [signal, $"{id}"]);
+        kill.WaitForExit();
+    }
 }
