@@ -36,7 +36,12 @@ internal sealed record Arrived(
         {
             var entry = EntryJson.Read(json);
             return HasNothing(entry)
-                ? Damaged(json, "One of its texts holds the sign U+0000, which not every store can keep.", device, epoch)
+                ? Damaged(
+                    json,
+                    "One of its texts holds the sign U+0000, which not every store can keep.",
+                    device,
+                    epoch
+                )
                 : Whole(json, entry);
         }
         catch (MalformedEntry reason)

@@ -74,8 +74,11 @@ public sealed partial class DoorRows
     public bool Use(string nonce, DateTimeOffset until, DateTimeOffset now)
     {
         connection.Change("DELETE FROM used_nonce WHERE until <= $1", Stamp(now));
-        return connection.Change("INSERT INTO used_nonce (nonce, until) VALUES ($1, $2) ON CONFLICT DO NOTHING", nonce, Stamp(until))
-            == 1;
+        return connection.Change(
+                "INSERT INTO used_nonce (nonce, until) VALUES ($1, $2) ON CONFLICT DO NOTHING",
+                nonce,
+                Stamp(until)
+            ) == 1;
     }
 
     /// <summary>The key by which the shop knows its own numbers and confirmations again; null until it was drawn.</summary>

@@ -17,7 +17,18 @@ public static class FolderCopy
         (SqliteLedger.FileName, ["entries", "job_heads", "ledger_identity", "set_aside"]),
         (
             DoorStore.FileName,
-            ["person", "device", "code", "session", "used_nonce", "used_confirmation", "unconfirmed", "event", "shop_key", "closed"]
+            [
+                "person",
+                "device",
+                "code",
+                "session",
+                "used_nonce",
+                "used_confirmation",
+                "unconfirmed",
+                "event",
+                "shop_key",
+                "closed",
+            ]
         ),
         (StockStore.FileName, ["move"]),
     ];
@@ -60,7 +71,7 @@ public static class FolderCopy
             }
             catch (DbException broken)
             {
-                throw new LedgerUnavailable($"Nothing was copied: {broken.Message}", broken);
+                throw new LedgerUnavailable($"Nothing was copied: {broken.GetBaseException().Message}", broken);
             }
     }
 
@@ -138,7 +149,11 @@ public static class FolderCopy
         using var ledger = PostgresLedgerContext.Over(store);
         Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.UseTransaction(ledger.Database, transaction);
         var found = LedgerCheck.Of(ledger);
-        string[] faults = [.. found.Faults, .. EventChain.Fault(new DoorRows(store).AllEvents()) is { } fault ? [fault] : (string[])[]];
+        string[] faults =
+        [
+            .. found.Faults,
+            .. EventChain.Fault(new DoorRows(store).AllEvents()) is { } fault ? [fault] : (string[])[],
+        ];
         return faults.Length == 0 ? found : throw new ChangedFolder(faults);
     }
 }

@@ -32,7 +32,10 @@ public static class GroupAdmin
         }
         catch (DbException broken)
         {
-            throw new LedgerUnavailable($"The shop \"{shop}\" was not added: {broken.Message}", broken);
+            throw new LedgerUnavailable(
+                $"The shop \"{shop}\" was not added: {broken.GetBaseException().Message}",
+                broken
+            );
         }
     }
 

@@ -7,6 +7,7 @@ namespace Witnessmark.Ledger.PostgreSql;
 internal static class GroupConnection
 {
     private const int ConnectSeconds = 5;
+
     // the others encrypt if the store likes, or towards whoever answers
     private static readonly SslMode[] SaidHow = [SslMode.VerifyFull, SslMode.VerifyCA, SslMode.Disable];
 

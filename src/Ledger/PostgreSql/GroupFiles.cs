@@ -18,7 +18,11 @@ public sealed class GroupFiles
     /// <summary>Keeps a photograph; false when it was there.</summary>
     public bool Put(string sha256, byte[] photograph) =>
         kept.Change(c =>
-            c.Change("INSERT INTO photograph (sha256, bytes) VALUES ($1, $2) ON CONFLICT DO NOTHING", sha256, photograph)
+            c.Change(
+                "INSERT INTO photograph (sha256, bytes) VALUES ($1, $2) ON CONFLICT DO NOTHING",
+                sha256,
+                photograph
+            )
         ) == 1;
 
     /// <summary>Names of photographs whose bytes have another hash, and how many photographs there are.</summary>
@@ -26,7 +30,12 @@ public sealed class GroupFiles
         kept.Look(c =>
         {
             var names = c.Rows("SELECT sha256 FROM photograph ORDER BY sha256", row => row.GetString(0));
-            string[] changed = [.. names.Where(name => HashOf(c.Rows("SELECT bytes FROM photograph WHERE sha256 = $1", Bytes, name)[0]) != name)];
+            string[] changed =
+            [
+                .. names.Where(name =>
+                    HashOf(c.Rows("SELECT bytes FROM photograph WHERE sha256 = $1", Bytes, name)[0]) != name
+                ),
+            ];
             return (names.Count, (IReadOnlyList<string>)changed);
         });
 
@@ -56,9 +65,7 @@ public sealed class GroupFiles
         });
 
     private static string? LogBook(DbConnection connection, string name) =>
-        connection
-            .Rows("SELECT book FROM log_book WHERE name = $1", row => row.GetString(0), name)
-            .SingleOrDefault();
+        connection.Rows("SELECT book FROM log_book WHERE name = $1", row => row.GetString(0), name).SingleOrDefault();
 
     internal static string HashOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 

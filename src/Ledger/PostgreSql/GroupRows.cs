@@ -31,7 +31,7 @@ internal sealed class GroupRows(NpgsqlDataSource source, string turn) : KeptRows
         }
         catch (DbException broken)
         {
-            throw new LedgerUnavailable($"The store cannot be used: {broken.Message}", broken);
+            throw new LedgerUnavailable($"The store cannot be used: {broken.GetBaseException().Message}", broken);
         }
     }
 }

@@ -32,7 +32,12 @@ internal static class GroupSchema
             """ "Job" text NOT NULL, "Entries" bigint NOT NULL, "LastOrder" bigint NOT NULL, "Hash" text NOT NULL """,
             "\"Job\""
         ),
-        new("ledger_identity", Change, """ "Row" bigint NOT NULL, "Id" text NOT NULL, "Created" text NOT NULL """, "\"Row\""),
+        new(
+            "ledger_identity",
+            Change,
+            """ "Row" bigint NOT NULL, "Id" text NOT NULL, "Created" text NOT NULL """,
+            "\"Row\""
+        ),
         new(
             "set_aside",
             All,
@@ -44,7 +49,12 @@ internal static class GroupSchema
             "\"TextHash\"",
             "\"Device\", \"Epoch\", \"Seq\", \"Number\""
         ),
-        new("person", Change, "name text NOT NULL, hash text, failures bigint NOT NULL, wait_until bigint, shut bigint NOT NULL", "name"),
+        new(
+            "person",
+            Change,
+            "name text NOT NULL, hash text, failures bigint NOT NULL, wait_until bigint, shut bigint NOT NULL",
+            "name"
+        ),
         new(
             "device",
             Change,

@@ -53,7 +53,7 @@ public sealed class GroupShop : IDisposable
         catch (DbException broken)
         {
             source.Dispose();
-            throw new LedgerUnavailable($"The store cannot be opened: {broken.Message}", broken);
+            throw new LedgerUnavailable($"The store cannot be opened: {broken.GetBaseException().Message}", broken);
         }
     }
 
@@ -126,7 +126,8 @@ public sealed class GroupShop : IDisposable
             using var connection = source.OpenConnection();
             return work(connection);
         }
-        catch (Exception broken) when (broken is DbException or InvalidOperationException { InnerException: DbException })
+        catch (Exception broken)
+            when (broken is DbException or InvalidOperationException { InnerException: DbException })
         {
             throw new LedgerUnavailable($"The store cannot be used: {broken.GetBaseException().Message}", broken);
         }

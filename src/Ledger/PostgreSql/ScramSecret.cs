@@ -12,7 +12,13 @@ internal static class ScramSecret
 
     public static string Of(string password, byte[] salt)
     {
-        var salted = Rfc2898DeriveBytes.Pbkdf2(password, salt, Rounds, HashAlgorithmName.SHA256, SHA256.HashSizeInBytes);
+        var salted = Rfc2898DeriveBytes.Pbkdf2(
+            password,
+            salt,
+            Rounds,
+            HashAlgorithmName.SHA256,
+            SHA256.HashSizeInBytes
+        );
         var stored = SHA256.HashData(HMACSHA256.HashData(salted, Encoding.ASCII.GetBytes("Client Key")));
         var server = HMACSHA256.HashData(salted, Encoding.ASCII.GetBytes("Server Key"));
         return string.Create(

@@ -23,7 +23,10 @@ internal static class Turn
     /// <summary>Waits for the turn, inside of a transaction; it ends with it.</summary>
     public static void Take(DbConnection connection, string what)
     {
-        if (connection.Rows("SELECT what FROM turn WHERE what = $1 FOR UPDATE", row => row.GetString(0), what).Count == 0)
+        if (
+            connection.Rows("SELECT what FROM turn WHERE what = $1 FOR UPDATE", row => row.GetString(0), what).Count
+            == 0
+        )
             throw new LedgerUnavailable($"The store knows no turn \"{what}\": it was not made by this program.");
     }
 

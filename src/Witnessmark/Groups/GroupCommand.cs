@@ -18,7 +18,8 @@ public static class GroupCommand
     private static Command Add()
     {
         var group = GroupOption.Create();
-        group.Description = $"file with a \"connection\" that may make roles and schemas; without FILE its text is in {GroupFile.Variable}";
+        group.Description =
+            $"file with a \"connection\" that may make roles and schemas; without FILE its text is in {GroupFile.Variable}";
         group.Required = true;
         var shop = new Argument<string>("SHOP") { Description = "its name: small letters, digits, underscores" };
         var to = new Option<string>("--to")
@@ -26,7 +27,12 @@ public static class GroupCommand
             Description = "file that is written for the servers of the shop, with its password and its key",
             Required = true,
         };
-        var add = new Command("add", "Add a shop with nothing in it. The first one makes the tables.") { shop, group, to };
+        var add = new Command("add", "Add a shop with nothing in it. The first one makes the tables.")
+        {
+            shop,
+            group,
+            to,
+        };
         add.SetAction(parsed =>
             Said(() =>
             {

@@ -7,7 +7,7 @@ using Witnessmark.Ledger.PostgreSql;
 namespace Witnessmark.Groups;
 
 /// <summary>Looks at everything that a shop of a group stands on. Changes nothing.</summary>
-internal static class GroupExamination
+public static class GroupExamination
 {
     /// <summary>All that was looked at, good or not.</summary>
     public static IReadOnlyList<Finding> Of(GroupFile file, DateTimeOffset now)
@@ -15,7 +15,16 @@ internal static class GroupExamination
         try
         {
             using var shop = GroupShop.Open(file.Connection, TimeProvider.System);
-            return [OfStore(shop), OfStandby(shop), OfLedger(shop), OfDoor(shop), OfClock(shop, now), OfPhotographs(shop), OfKey(shop, file)];
+            return
+            [
+                OfStore(shop),
+                OfStandby(shop),
+                OfLedger(shop),
+                OfDoor(shop),
+                OfClock(shop, now),
+                OfPhotographs(shop),
+                OfKey(shop, file),
+            ];
         }
         catch (LedgerUnavailable broken)
         {
@@ -24,7 +33,11 @@ internal static class GroupExamination
     }
 
     private static Finding OfStore(GroupShop shop) =>
-        new("store", true, $"The shop \"{shop.Name}\" at {shop.Machines().Primary}; what it acknowledges is on its disk.");
+        new(
+            "store",
+            true,
+            $"The shop \"{shop.Name}\" at {shop.Machines().Primary}; what it acknowledges is on its disk."
+        );
 
     private static Finding OfStandby(GroupShop shop) =>
         shop.Machines().Standbys is { Length: > 0 } names
@@ -64,7 +77,11 @@ internal static class GroupExamination
         {
             return shop.Files.Secret(SealedSecret.SigningKey) is null
                 ? new("key", true, "None made yet; the first paper makes it.")
-                : new("key", true, $"{GroupPlace.SigningKey(shop, file.OpensSecrets).Seal.Key.Id}, opened by this file.");
+                : new(
+                    "key",
+                    true,
+                    $"{GroupPlace.SigningKey(shop, file.OpensSecrets).Seal.Key.Id}, opened by this file."
+                );
         }
         catch (FormatException wrong)
         {

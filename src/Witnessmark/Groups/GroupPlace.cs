@@ -42,8 +42,7 @@ public sealed class GroupPlace(GroupShop shop, byte[] key) : ShopPlace
     public override byte[]? Photograph(string sha256) => Picture.IsHash(sha256) ? shop.Files.Photograph(sha256) : null;
 
     /// <inheritdoc />
-    public override bool Put(StoredPicture photograph) =>
-        shop.Files.Put(photograph.Picture.Sha256, photograph.Bytes);
+    public override bool Put(StoredPicture photograph) => shop.Files.Put(photograph.Picture.Sha256, photograph.Bytes);
 
     /// <summary>The log books that machines brought to the shop.</summary>
     public static LogBookShelf ShelfIn(GroupShop shop) => new(shop.Files.LogBook, shop.Files.ChangeLogBook);

@@ -3,7 +3,7 @@ using Witnessmark.Serve;
 namespace Witnessmark.Groups;
 
 /// <summary>What keeps a server of a group from starting, before the store is asked.</summary>
-internal static class GroupStart
+public static class GroupStart
 {
     /// <summary>A sentence, or null.</summary>
     public static string? Refusal(DataFolder data, Listening listening, bool demo) =>

@@ -56,10 +56,11 @@ public static class MigrateCommand
         return migrate;
     }
 
-    private static int Run(
+    /// <summary>The exit code.</summary>
+    public static int Run(
         string data,
         Func<GroupFile> group,
-        string[] without,
+        IReadOnlyList<string> without,
         TextWriter output,
         TextWriter errors
     )
@@ -91,7 +92,7 @@ public static class MigrateCommand
         }
     }
 
-    private static string? Refusal(string data, string[] without) =>
+    private static string? Refusal(string data, IReadOnlyList<string> without) =>
         !File.Exists(Path.Combine(data, SqliteLedger.FileName)) ? $"There is no ledger in {data}."
         : OwnFiles.LeftBehind(data, without) is { Count: > 0 } left
             ? $"{data} has what the store has no place for yet: {string.Join(", ", left)}. Nothing was copied. To copy the rest: --without {string.Join(" ", left)}"
@@ -122,10 +123,7 @@ public static class MigrateCommand
     {
         var (key, shop) = (group.OpensSecrets, GroupShop.NameIn(group.Connection));
         return KeyFolder.TextOfShopKey(data) is { } text
-            ? new()
-            {
-                [SealedSecret.SigningKey] = SealedSecret.Seal(key, shop, SealedSecret.SigningKey, text),
-            }
+            ? new() { [SealedSecret.SigningKey] = SealedSecret.Seal(key, shop, SealedSecret.SigningKey, text) }
             : [];
     }
 }

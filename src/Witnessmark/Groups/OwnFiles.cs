@@ -36,7 +36,7 @@ internal static class OwnFiles
             .FirstOrDefault(name => Path.Exists(Path.Combine(folder, name)));
 
     /// <summary>The registers in a folder that cannot be copied, and were not said to be left.</summary>
-    public static IReadOnlyList<string> LeftBehind(string folder, IReadOnlyCollection<string> without) =>
+    public static IReadOnlyList<string> LeftBehind(string folder, IReadOnlyList<string> without) =>
         [
             .. NotInTheStore
                 .Where(r => Path.Exists(Path.Combine(folder, r.Value)) && !without.Contains(r.Key))

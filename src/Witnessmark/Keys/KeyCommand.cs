@@ -34,7 +34,9 @@ internal static class KeyCommand
     private static ShopKey OwnKey(string? data, GroupFile? group)
     {
         if (data is null == group is null)
-            throw new FormatException("Name the data folder with --data, or the shop of a group with --group: one of the two.");
+            throw new FormatException(
+                "Name the data folder with --data, or the shop of a group with --group: one of the two."
+            );
         if (data is not null)
             return KeyFolder.ShopKey(data);
         using var shop = GroupShop.Open(group!.Connection, TimeProvider.System);

@@ -42,8 +42,7 @@ public static class KeyFolder
 
     /// <summary>The keys in the files of a folder and its folders, each by the name of its file; the shop's own is "this workshop".</summary>
     /// <exception cref="FormatException">A file holds no key.</exception>
-    public static KnownKeys Known(string folder) =>
-        new(In(folder));
+    public static KnownKeys Known(string folder) => new(In(folder));
 
     /// <summary>The shop's own key, wherever it lies, and those of others in a data folder.</summary>
     /// <exception cref="FormatException">A file holds no key.</exception>

@@ -19,7 +19,8 @@ internal static class LogBookCommand
         };
         var data = new Option<string>("--data")
         {
-            Description = "the workshop's data folder; with --group the folder with its files, for the keys that it knows",
+            Description =
+                "the workshop's data folder; with --group the folder with its files, for the keys that it knows",
             Required = true,
         };
         var group = GroupOption.Create();
@@ -55,23 +56,23 @@ internal static class LogBookCommand
 
     private static int Keep(FileInfo file, KnownKeys keys, LogBookShelf shelf)
     {
-            var (logBook, _) = CarriedLogBook.Read(file);
-            var finding = LogBookFile.Verify(logBook, keys);
-            Console.Out.WriteLine(finding.Says);
-            if (finding.Word is not (LogBookWord.Intact or LogBookWord.UnknownKey))
-            {
-                Console.Error.WriteLine("Nothing was kept.");
-                return VerifyCommand.CodeOf(finding.Word);
-            }
-            var (vin, visits) = shelf.Keep(logBook);
-            if (vin is null)
-            {
-                Console.Error.WriteLine(
-                    "The log book names no frame number or VIN: it cannot be put beside a machine. Nothing was kept."
-                );
-                return ExitCode.Malformed;
-            }
-            Console.Out.WriteLine($"Kept for the machine {vin}: {visits} {(visits == 1 ? "visit" : "visits")}.");
-            return 0;
+        var (logBook, _) = CarriedLogBook.Read(file);
+        var finding = LogBookFile.Verify(logBook, keys);
+        Console.Out.WriteLine(finding.Says);
+        if (finding.Word is not (LogBookWord.Intact or LogBookWord.UnknownKey))
+        {
+            Console.Error.WriteLine("Nothing was kept.");
+            return VerifyCommand.CodeOf(finding.Word);
+        }
+        var (vin, visits) = shelf.Keep(logBook);
+        if (vin is null)
+        {
+            Console.Error.WriteLine(
+                "The log book names no frame number or VIN: it cannot be put beside a machine. Nothing was kept."
+            );
+            return ExitCode.Malformed;
+        }
+        Console.Out.WriteLine($"Kept for the machine {vin}: {visits} {(visits == 1 ? "visit" : "visits")}.");
+        return 0;
     }
 }

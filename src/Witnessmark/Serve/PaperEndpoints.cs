@@ -18,12 +18,7 @@ public static class PaperEndpoints
     private const string PdfType = "application/pdf";
 
     /// <summary><c>GET /api/jobs/{job}/handover.pdf?paper=letter&amp;language=de</c></summary>
-    public static IResult HandoverSheetOf(
-        string job,
-        ServedShop shop,
-        string? paper = null,
-        string? language = null
-    )
+    public static IResult HandoverSheetOf(string job, ServedShop shop, string? paper = null, string? language = null)
     {
         if (Tongue(language, shop) is not { } tongue)
             return NoTongue(language);
@@ -81,12 +76,7 @@ public static class PaperEndpoints
     }
 
     /// <summary><c>GET /api/jobs/{job}/record.html</c>: for the owner, one page that needs nothing else.</summary>
-    public static IResult RecordOf(
-        string job,
-        ServedShop shop,
-        HttpResponse response,
-        string? language = null
-    )
+    public static IResult RecordOf(string job, ServedShop shop, HttpResponse response, string? language = null)
     {
         if (Tongue(language, shop) is not { } tongue)
             return NoTongue(language);
@@ -106,12 +96,7 @@ public static class PaperEndpoints
     }
 
     /// <summary><c>GET /api/jobs/{job}/estimate.pdf?paper=letter</c></summary>
-    public static IResult EstimateSheetOf(
-        string job,
-        ServedShop shop,
-        string? paper = null,
-        string? language = null
-    )
+    public static IResult EstimateSheetOf(string job, ServedShop shop, string? paper = null, string? language = null)
     {
         if (Tongue(language, shop) is not { } tongue)
             return NoTongue(language);

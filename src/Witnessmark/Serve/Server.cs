@@ -85,7 +85,10 @@ public static class Server
         using var app = Build(shop, data, listening, shown);
         app.StartAt(listening);
         Console.WriteLine(where);
-        if (!shop.Place.IsOfGroup && Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
+        if (
+            !shop.Place.IsOfGroup
+            && Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full
+        )
             Console.WriteLine(full.Says);
         foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
             Console.WriteLine(line);

@@ -14,11 +14,7 @@ public static class StockEndpoint
         find?.Length > LongestText
             ? Failure.Of(400, $"find: {find.Length} characters; at most {LongestText} are allowed.")
             : Results.Json(
-                StockAnswer.Of(
-                    shop.Bench.Workshop.Stock,
-                    shop.Place.StockIfThere()?.Shelf() ?? Shelf.Empty,
-                    find
-                )
+                StockAnswer.Of(shop.Bench.Workshop.Stock, shop.Place.StockIfThere()?.Shelf() ?? Shelf.Empty, find)
             );
 
     /// <summary><c>POST /api/stock/moves</c>: answers when the move is on disk; 409 when the shelf refuses it.</summary>
@@ -26,7 +22,11 @@ public static class StockEndpoint
     {
         if (context.Who() is { } who && who.Person != asked.By)
             return Failure.Of(403, $"by: \"{asked.By}\" is not who is signed in, \"{who.Person}\".");
-        var (answer, wrong, refused) = asked.Take(shop.Bench.Workshop, shop.Place.Stock, TimeProvider.System.GetLocalNow());
+        var (answer, wrong, refused) = asked.Take(
+            shop.Bench.Workshop,
+            shop.Place.Stock,
+            TimeProvider.System.GetLocalNow()
+        );
         return answer is not null ? Results.Json(answer)
             : wrong is not null ? Failure.Of(400, wrong)
             : Failure.Of(409, refused!);

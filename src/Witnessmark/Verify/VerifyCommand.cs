@@ -71,14 +71,7 @@ public static class VerifyCommand
             _ => Changed,
         };
 
-    private static int Run(
-        FileInfo? file,
-        string? data,
-        Func<GroupFile>? group,
-        string? keys,
-        string? code,
-        bool json
-    )
+    private static int Run(FileInfo? file, string? data, Func<GroupFile>? group, string? keys, string? code, bool json)
     {
         if (new object?[] { file, data, group }.Count(asked => asked is not null) != 1)
         {

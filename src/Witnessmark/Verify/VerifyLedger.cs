@@ -13,7 +13,7 @@ public static class VerifyLedger
         Run(() => SqliteLedger.Check(folder), output, errors, json);
 
     /// <summary>The same of a shop in the store of its group.</summary>
-    internal static int Run(Func<GroupFile> group, TextWriter output, TextWriter errors, bool json) =>
+    public static int Run(Func<GroupFile> group, TextWriter output, TextWriter errors, bool json) =>
         Run(() => InStore(group()), output, errors, json);
 
     private static LedgerFinding InStore(GroupFile group)

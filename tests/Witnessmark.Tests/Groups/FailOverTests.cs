@@ -1,4 +1,3 @@
-using System.Net.Http.Json;
 using Witnessmark.Tests.Serve;
 
 namespace Witnessmark.Tests.Groups;
@@ -38,8 +37,11 @@ public sealed class FailOverTests : IDisposable
         load.UntilAllGotOn();
         await load.Stop();
 
-        Assert.Empty(load.Faults(await other.Ids()));
-        Assert.True(before > Devices, $"Only {before} were acknowledged before the primary died: the test proves little.");
+        Assert.Empty(load.Faults(InTheStandby()));
+        Assert.True(
+            before > Devices,
+            $"Only {before} were acknowledged before the primary died: the test proves little."
+        );
         Assert.True(load.Unanswered > 0, "No request was cut: the test proves little.");
         var (exit, says) = GroupFolder.Run("verify", "--group", shop.Group);
         Assert.StartsWith("Intact: ", says);
@@ -63,7 +65,7 @@ public sealed class FailOverTests : IDisposable
         standby.Start();
         standby.Promote();
         await load.Stop();
-        Assert.NotEmpty(load.Faults(await server.Ids()));
+        Assert.NotEmpty(load.Faults(InTheStandby()));
     }
 
     [Fact]
@@ -90,6 +92,9 @@ public sealed class FailOverTests : IDisposable
         Assert.True(answer.IsSuccessStatusCode, await Said(answer));
         Assert.Equal("1", standby.Value("SELECT count(*) FROM shop_north.entries"));
     }
+
+    private string[] InTheStandby() =>
+        standby.Value("SELECT string_agg(\"Id\", ' ' ORDER BY \"Order\") FROM shop_north.entries")!.Split(' ');
 
     private string? Waiting() => primary.Value("SELECT count(*) FROM pg_stat_activity WHERE wait_event = 'SyncRep'");
 

@@ -39,5 +39,8 @@ public sealed class GroupFileTests : IDisposable
 
     [Fact]
     public void A_file_without_a_key_opens_no_secrets() =>
-        Assert.Contains("no \"key\"", Assert.Throws<FormatException>(() => new GroupFile("x", "AAAA").OpensSecrets).Message);
+        Assert.Contains(
+            "no \"key\"",
+            Assert.Throws<FormatException>(() => new GroupFile("x", "AAAA").OpensSecrets).Message
+        );
 }

@@ -7,7 +7,9 @@ namespace Witnessmark.Tests.Groups;
 /// <summary>The examples of <c>docs/group.md</c>, run by the program and by PostgreSQL's own; of numbers, days and computers only the form is compared.</summary>
 public sealed partial class GroupPageTests : IDisposable
 {
-    private static readonly string Page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Guides", "group.md"));
+    private static readonly string Page = File.ReadAllText(
+        Path.Combine(AppContext.BaseDirectory, "Guides", "group.md")
+    );
 
     private readonly Postgres store = Postgres.Started();
     private readonly TempFolder folder = new();
@@ -28,7 +30,10 @@ public sealed partial class GroupPageTests : IDisposable
         Assert.Equal(5, examples.Count);
         foreach (var first in (string[])["group add north", "migrate", "verify", "doctor"])
             Runs(examples[first]);
-        Assert.Contains("opened by this file", Printed("key show --group north.json").Says + Printed("doctor --group north.json").Says);
+        Assert.Contains(
+            "opened by this file",
+            Printed("key show --group north.json").Says + Printed("doctor --group north.json").Says
+        );
 
         Psql(Line("pg_dump ").Replace("group.dump", store.In("group.dump"), StringComparison.Ordinal));
         var dump = File.ReadAllText(store.In("group.dump"), System.Text.Encoding.Latin1);
@@ -41,7 +46,12 @@ public sealed partial class GroupPageTests : IDisposable
         Psql(Line("pg_restore ").Replace("group.dump", store.In("group.dump"), StringComparison.Ordinal));
         var before = GroupFile.Read(In("north.json"));
         File.Delete(In("north.json"));
-        (before with { Connection = before.Connection.Replace("Database=group", "Database=again", StringComparison.Ordinal) }).Write(In("north.json"));
+        (
+            before with
+            {
+                Connection = before.Connection.Replace("Database=group", "Database=again", StringComparison.Ordinal),
+            }
+        ).Write(In("north.json"));
         var (_, key) = Printed("key show --group north.json");
         var ledger = Identity("group");
         Assert.Equal(ledger, Identity("again"));
@@ -54,8 +64,7 @@ public sealed partial class GroupPageTests : IDisposable
 
     private string In(string name) => Path.Combine(folder.Path, name);
 
-    private string? Identity(string database) =>
-        store.Value("SELECT \"Id\" FROM shop_north.ledger_identity", database);
+    private string? Identity(string database) => store.Value("SELECT \"Id\" FROM shop_north.ledger_identity", database);
 
     /// <summary>The line of the page that begins so.</summary>
     private static string Line(string start) =>
@@ -76,7 +85,9 @@ public sealed partial class GroupPageTests : IDisposable
 
     private (int Exit, string Says) Printed(string command)
     {
-        var words = command.Split(' ').Select(w => w == "data" || w.EndsWith(".json", StringComparison.Ordinal) ? In(w) : w);
+        var words = command
+            .Split(' ')
+            .Select(w => w == "data" || w.EndsWith(".json", StringComparison.Ordinal) ? In(w) : w);
         var (exit, says) = GroupFolder.Run([.. words]);
         return (exit, says.Replace(folder.Path + "/", "", StringComparison.Ordinal));
     }

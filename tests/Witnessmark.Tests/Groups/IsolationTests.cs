@@ -22,7 +22,12 @@ public sealed class IsolationTests(StoreFixture fixture)
         var entry = Notes.Next("bench", 1, null);
         using (var taken = await theirs.Post(entry))
             Assert.True(taken.IsSuccessStatusCode);
-        using (var put = await theirs.Client.PutAsync($"/api/photographs/{TinyPicture.Sha256}", new ByteArrayContent(TinyPicture.Plain)))
+        using (
+            var put = await theirs.Client.PutAsync(
+                $"/api/photographs/{TinyPicture.Sha256}",
+                new ByteArrayContent(TinyPicture.Plain)
+            )
+        )
             Assert.Equal(HttpStatusCode.Created, put.StatusCode);
         Assert.Equal([entry.Id], await theirs.Ids());
 
@@ -85,12 +90,30 @@ public sealed class IsolationTests(StoreFixture fixture)
         {
             Assert.Equal("1", store.Value($"SELECT count(*) FROM shop_second_south.{table}"));
             Assert.Equal(0L, Answer(north, $"SELECT count(*) FROM shop_second_south.{table}"));
-            Assert.Equal(0L, Answer(north, $"SELECT count(*) FROM witnessmark.{table} WHERE of_shop <> 'second_north'"));
-            Assert.Equal(0L, Answer(north, $"WITH gone AS (DELETE FROM shop_second_south.{table} RETURNING 1) SELECT count(*) FROM gone"));
-            Assert.Equal(0L, Answer(north, $"WITH changed AS (UPDATE witnessmark.{table} SET of_shop = of_shop RETURNING 1) SELECT count(*) FROM changed"));
+            Assert.Equal(
+                0L,
+                Answer(north, $"SELECT count(*) FROM witnessmark.{table} WHERE of_shop <> 'second_north'")
+            );
+            Assert.Equal(
+                0L,
+                Answer(
+                    north,
+                    $"WITH gone AS (DELETE FROM shop_second_south.{table} RETURNING 1) SELECT count(*) FROM gone"
+                )
+            );
+            Assert.Equal(
+                0L,
+                Answer(
+                    north,
+                    $"WITH changed AS (UPDATE witnessmark.{table} SET of_shop = of_shop RETURNING 1) SELECT count(*) FROM changed"
+                )
+            );
         }
         Assert.Equal(NoRights, Refusal(north, "INSERT INTO shop_second_south.closed (row, at) VALUES (2, 1)"));
-        Assert.Equal(NoRights, Refusal(north, "INSERT INTO witnessmark.closed (of_shop, row, at) VALUES ('second_south', 2, 1)"));
+        Assert.Equal(
+            NoRights,
+            Refusal(north, "INSERT INTO witnessmark.closed (of_shop, row, at) VALUES ('second_south', 2, 1)")
+        );
 
         store.Sql("ALTER TABLE shop_second_south.closed DISABLE ROW LEVEL SECURITY"); // the trying itself, tried
         Assert.Equal(1L, Answer(north, "SELECT count(*) FROM shop_second_south.closed"));
@@ -107,7 +130,10 @@ public sealed class IsolationTests(StoreFixture fixture)
                     + "AND (n.nspname = 'witnessmark' OR n.nspname = 'shop_lined_north') AND NOT (c.relrowsecurity AND c.relforcerowsecurity)"
             )
         );
-        Assert.Equal(Tables("lined_north").Count.ToString(System.Globalization.CultureInfo.InvariantCulture), store.Value("SELECT count(*) FROM pg_policies WHERE schemaname = 'shop_lined_north'"));
+        Assert.Equal(
+            Tables("lined_north").Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            store.Value("SELECT count(*) FROM pg_policies WHERE schemaname = 'shop_lined_north'")
+        );
     }
 
     // a row in each table, whatever is in it
@@ -119,7 +145,9 @@ public sealed class IsolationTests(StoreFixture fixture)
                 $"SELECT column_name || ' ' || data_type FROM information_schema.columns WHERE table_schema = 'shop_{shop}' AND table_name = '{table}' AND column_name <> 'of_shop'"
             );
             var names = string.Join(", ", columns.Select(c => $"\"{c.Split(' ')[0]}\""));
-            store.Sql($"INSERT INTO shop_{shop}.{table} ({names}) VALUES ({string.Join(", ", columns.Select(c => c.EndsWith("bigint", StringComparison.Ordinal) ? "1" : "'x'"))})");
+            store.Sql(
+                $"INSERT INTO shop_{shop}.{table} ({names}) VALUES ({string.Join(", ", columns.Select(c => c.EndsWith("bigint", StringComparison.Ordinal) ? "1" : "'x'"))})"
+            );
         }
     }
 
@@ -144,7 +172,9 @@ public sealed class IsolationTests(StoreFixture fixture)
 
     private static object? Answer(GroupFolder shop, string sql)
     {
-        using var connection = new NpgsqlConnection($"{shop.Connection};Search Path=shop_{shop.Shop};No Reset On Close=true");
+        using var connection = new NpgsqlConnection(
+            $"{shop.Connection};Search Path=shop_{shop.Shop};No Reset On Close=true"
+        );
         connection.Open();
         using var command = new NpgsqlCommand(sql, connection);
         return command.ExecuteScalar();

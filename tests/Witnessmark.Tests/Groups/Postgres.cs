@@ -32,7 +32,19 @@ internal sealed class Postgres : IDisposable
     public static Postgres Started()
     {
         var made = new Postgres(Folder());
-        RunAlone("initdb", "-D", made.Data, "-U", "postgres", "--auth-local=trust", "--auth-host=scram-sha-256", "--no-sync", "-E", "UTF8", "--locale=C.UTF-8");
+        RunAlone(
+            "initdb",
+            "-D",
+            made.Data,
+            "-U",
+            "postgres",
+            "--auth-local=trust",
+            "--auth-host=scram-sha-256",
+            "--no-sync",
+            "-E",
+            "UTF8",
+            "--locale=C.UTF-8"
+        );
         File.AppendAllText(
             Path.Combine(made.Data, "postgresql.conf"),
             "\nshared_buffers = 16MB\nmax_connections = 60\nlisten_addresses = '127.0.0.1'\nwal_retrieve_retry_interval = 200ms\n"
@@ -45,7 +57,17 @@ internal sealed class Postgres : IDisposable
     public Postgres Follower(string name)
     {
         var standby = new Postgres(Folder());
-        RunAlone("pg_basebackup", "-D", standby.Data, "-d", $"host={folder} port={Port} user=postgres application_name={name}", "-R", "-c", "fast", "--no-sync");
+        RunAlone(
+            "pg_basebackup",
+            "-D",
+            standby.Data,
+            "-d",
+            $"host={folder} port={Port} user=postgres application_name={name}",
+            "-R",
+            "-c",
+            "fast",
+            "--no-sync"
+        );
         standby.Start();
         return standby;
     }
@@ -55,13 +77,19 @@ internal sealed class Postgres : IDisposable
     {
         Sql($"ALTER SYSTEM SET synchronous_standby_names = '{name}'");
         Sql("SELECT pg_reload_conf()");
-        Until(() => Value($"SELECT count(*) FROM pg_stat_replication WHERE sync_state = 'sync' AND application_name = '{name}'") == "1");
+        Until(() =>
+            Value($"SELECT count(*) FROM pg_stat_replication WHERE sync_state = 'sync' AND application_name = '{name}'")
+            == "1"
+        );
     }
 
     public void Start(params string[] settings)
     {
         process = Process.Start(
-            AsItsUser("postgres", ["-D", Data, "-p", $"{Port}", "-k", folder, .. settings.SelectMany(s => new[] { "-c", s })])
+            AsItsUser(
+                "postgres",
+                ["-D", Data, "-p", $"{Port}", "-k", folder, .. settings.SelectMany(s => new[] { "-c", s })]
+            )
         )!;
         process.OutputDataReceived += (_, _) => { };
         process.ErrorDataReceived += (_, said) => File.AppendAllText(Path.Combine(folder, "said"), said.Data + "\n");
