@@ -1,4 +1,3 @@
-using Npgsql;
 using Witnessmark.Ledger.PostgreSql;
 
 namespace Witnessmark.Ledger.Tests.PostgreSql;

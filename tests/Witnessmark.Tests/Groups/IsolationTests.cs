@@ -25,7 +25,8 @@ public sealed class IsolationTests(StoreFixture fixture)
         using (
             var put = await theirs.Client.PutAsync(
                 $"/api/photographs/{TinyPicture.Sha256}",
-                new ByteArrayContent(TinyPicture.Plain)
+                new ByteArrayContent(TinyPicture.Plain),
+                TestContext.Current.CancellationToken
             )
         )
             Assert.Equal(HttpStatusCode.Created, put.StatusCode);
