@@ -34,7 +34,15 @@ internal sealed record Arrived(
     {
         try
         {
-            return Whole(json, EntryJson.Read(json));
+            var entry = EntryJson.Read(json);
+            return HasNothing(entry)
+                ? Damaged(
+                    json,
+                    "One of its texts holds the sign U+0000, which not every store can keep.",
+                    device,
+                    epoch
+                )
+                : Whole(json, entry);
         }
         catch (MalformedEntry reason)
         {
@@ -79,12 +87,18 @@ internal sealed record Arrived(
         new(
             RawText(json),
             null,
-            damage,
+            damage.Replace('\0', '\uFFFD'),
             TextOf(json, "id"),
             TextOf(json, "device") ?? device,
             Count(json, "epoch") ?? epoch,
             Count(json, "seq"),
             TextOf(json, "hash")
+        );
+
+    // what it says about the job has it escaped, and may have it
+    private static bool HasNothing(Entry e) =>
+        new[] { e.Id, e.Shop, e.Job, e.Device, e.Kind, e.Strikes, e.At, e.By, e.DevicePrevious, e.Hash }.Any(t =>
+            t?.Contains('\0') == true
         );
 
     /// <summary>As it came; what is not UTF-8, and so no text, as its bytes.</summary>
@@ -102,7 +116,7 @@ internal sealed record Arrived(
             return null;
         try
         {
-            return value.GetString();
+            return value.GetString() is { } text && !text.Contains('\0') ? text : null;
         }
         catch (InvalidOperationException)
         {

@@ -1,14 +1,22 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Witnessmark.Ledger;
 
-/// <summary>The one model; each database has its own context and its own migrations.</summary>
+/// <summary>The one model; each database has its own context.</summary>
 public abstract class LedgerContext(DbContextOptions options) : DbContext(options)
 {
     public DbSet<KeptEntry> Entries => Set<KeptEntry>();
     public DbSet<SetAside> Aside => Set<SetAside>();
     public DbSet<JobHead> Jobs => Set<JobHead>();
     public DbSet<LedgerIdentity> Identity => Set<LedgerIdentity>();
+
+    /// <summary>From here on nobody else writes, until it is committed or given up.</summary>
+    public virtual IDbContextTransaction BeginWriting() => Database.BeginTransaction();
+
+    /// <summary>When this returns, all that was written is kept.</summary>
+    /// <exception cref="LedgerUnavailable">It may be kept or not: whoever sent it sends it again.</exception>
+    public virtual void Keep(IDbContextTransaction written) => written.Commit();
 
     /// <inheritdoc />
     protected override void OnModelCreating(ModelBuilder model)

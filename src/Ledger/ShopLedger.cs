@@ -1,3 +1,4 @@
+using System.Data;
 using System.Data.Common;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
@@ -15,10 +16,15 @@ public sealed class ShopLedger
     private readonly Func<LedgerContext> _context;
     private readonly TimeProvider _clock;
     private readonly GroupCommit _writer;
+    private readonly Action _tellOthers;
 
-    internal ShopLedger(Func<LedgerContext> context, TimeProvider clock, string? id = null)
+    /// <param name="context">A context for each piece of work.</param>
+    /// <param name="clock">The time.</param>
+    /// <param name="id">Which ledger it is, where that is known already.</param>
+    /// <param name="tellOthers">Tells other servers of the same ledger that something came in; null: there are none.</param>
+    internal ShopLedger(Func<LedgerContext> context, TimeProvider clock, string? id = null, Action? tellOthers = null)
     {
-        (_context, _clock) = (context, clock);
+        (_context, _clock, _tellOthers) = (context, clock, tellOthers ?? (() => { }));
         _writer = new(AcceptTogether);
         Id = id ?? Do(ledger => IdentityOf(ledger).Id);
     }
@@ -45,7 +51,7 @@ public sealed class ShopLedger
     public LedgerPage After(long order) =>
         Do(ledger =>
         {
-            using var snapshot = ledger.Database.BeginTransaction();
+            using var snapshot = ledger.Database.BeginTransaction(IsolationLevel.RepeatableRead);
             var rows = ledger.Entries.AsNoTracking().Where(e => e.Order > order).OrderBy(e => e.Order).Take(PageSize);
             OrderedEntry[] entries = [.. rows.AsEnumerable().Select(e => new OrderedEntry(e.Order, e.Entry()))];
             return new LedgerPage(Id, HeadOf(ledger), entries);
@@ -113,14 +119,22 @@ public sealed class ShopLedger
     {
         var (receipts, head) = Do(ledger =>
         {
-            using var transaction = ledger.Database.BeginTransaction();
+            using var transaction = ledger.BeginWriting();
             Receipt[] receipts = [.. batches.Select(batch => Accept(ledger, batch))];
             var head = HeadOf(ledger);
-            transaction.Commit();
+            ledger.Keep(transaction);
             return (receipts, head);
         });
         CameIn.Beat(head);
+        _tellOthers();
         return receipts;
+    }
+
+    /// <summary>Beats when another server of the same ledger took something in.</summary>
+    internal void HearOthers()
+    {
+        if (Head() is var head && head > CameIn.Head)
+            CameIn.Beat(head);
     }
 
     internal Receipt Accept(LedgerContext ledger, Batch batch)
@@ -141,7 +155,9 @@ public sealed class ShopLedger
 
     private LedgerIdentity IdentityOf(LedgerContext ledger)
     {
-        using var transaction = ledger.Database.BeginTransaction();
+        if (ledger.Identity.FirstOrDefault() is { } there)
+            return there; // whoever only looks waits for nobody
+        using var transaction = ledger.BeginWriting();
         if (ledger.Identity.FirstOrDefault() is { } known)
             return known;
         var identity = new LedgerIdentity
@@ -152,9 +168,18 @@ public sealed class ShopLedger
         };
         ledger.Identity.Add(identity);
         ledger.SaveChanges();
-        transaction.Commit();
+        ledger.Keep(transaction);
         return identity;
     }
+
+    // what may pass by itself comes from EF Core in an InvalidOperationException
+    private static bool IsOfTheStore(Exception broken) =>
+        broken
+            is DbException
+                or DbUpdateException
+                or IOException
+                or JsonException
+                or InvalidOperationException { InnerException: DbException or DbUpdateException };
 
     private T Do<T>(Func<LedgerContext, T> work)
     {
@@ -163,7 +188,7 @@ public sealed class ShopLedger
         {
             return work(ledger);
         }
-        catch (Exception broken) when (broken is DbException or DbUpdateException or IOException or JsonException)
+        catch (Exception broken) when (IsOfTheStore(broken))
         {
             throw new LedgerUnavailable($"The ledger cannot be used: {broken.GetBaseException().Message}", broken);
         }

@@ -9,6 +9,7 @@ using Witnessmark.Day;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
 using Witnessmark.Estimates;
+using Witnessmark.Groups;
 using Witnessmark.Judge;
 using Witnessmark.Keys;
 using Witnessmark.LogBooks;
@@ -35,11 +36,13 @@ var root = new RootCommand("Witnessmark: the bench-side tool of a motorcycle wor
     DoctorCommand.Create(),
     DoorCommand.Create(),
     EstimateCommand.Create(),
+    GroupCommand.Create(),
     JudgeCommand.Create(),
     KeyCommand.Create(),
     LabelCommand.Create(),
     LogBookCommand.Create(),
     MachinesCommand.Create(),
+    MigrateCommand.Create(),
     PlanCommand.Create(),
     RecordCommand.Create(),
     RestoreCommand.Create(),

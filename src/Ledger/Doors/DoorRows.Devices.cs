@@ -1,5 +1,4 @@
-using Microsoft.Data.Sqlite;
-using Witnessmark.Ledger.Sqlite;
+using System.Data.Common;
 
 namespace Witnessmark.Ledger.Doors;
 
@@ -24,7 +23,7 @@ public sealed partial class DoorRows
             device.Label,
             device.KeyX,
             device.KeyY,
-            device.Shared,
+            Bit(device.Shared),
             device.LetInBy,
             Stamp(device.At)
         );
@@ -64,19 +63,19 @@ public sealed partial class DoorRows
     /// <summary>Ends all sessions of a person.</summary>
     public void EndAllOf(string person) => connection.Change("DELETE FROM session WHERE person = $1", person);
 
-    private static KeptDevice DeviceOf(SqliteDataReader row) =>
+    private static KeptDevice DeviceOf(DbDataReader row) =>
         new(
             row.GetString(0),
             row.GetString(1),
             row.GetString(2),
             row.GetString(3),
-            row.GetBoolean(4),
+            row.GetInt32(4) != 0,
             row.GetString(5),
             Time(row.GetInt64(6)),
             MaybeTime(row, 7),
             Text(row, 8)
         );
 
-    private static KeptSession SessionOf(SqliteDataReader row) =>
+    private static KeptSession SessionOf(DbDataReader row) =>
         new(row.GetString(0), row.GetString(1), row.GetString(2), Time(row.GetInt64(3)), Time(row.GetInt64(4)));
 }

@@ -1,16 +1,15 @@
+using System.Data.Common;
 using System.Globalization;
 using System.Security.Cryptography;
-using Microsoft.Data.Sqlite;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Doors;
 
 /// <summary>The rows of the door, inside one piece of work.</summary>
 public sealed partial class DoorRows
 {
-    private readonly SqliteConnection connection;
+    private readonly DbConnection connection;
 
-    internal DoorRows(SqliteConnection connection) => this.connection = connection;
+    internal DoorRows(DbConnection connection) => this.connection = connection;
 
     /// <summary>Everybody of whom something is kept, by name.</summary>
     public IReadOnlyList<KeptPerson> People() =>
@@ -26,12 +25,13 @@ public sealed partial class DoorRows
     /// <summary>Keeps what is known of a person now.</summary>
     public void Put(KeptPerson person) =>
         connection.Change(
-            "INSERT OR REPLACE INTO person (name, hash, failures, wait_until, shut) VALUES ($1, $2, $3, $4, $5)",
+            "INSERT INTO person (name, hash, failures, wait_until, shut) VALUES ($1, $2, $3, $4, $5) ON CONFLICT (name) DO UPDATE "
+                + "SET hash = excluded.hash, failures = excluded.failures, wait_until = excluded.wait_until, shut = excluded.shut",
             person.Name,
             person.Hash,
             person.Failures,
             Stamp(person.WaitUntil),
-            person.Shut
+            Bit(person.Shut)
         );
 
     /// <summary>Keeps a code.</summary>
@@ -74,8 +74,11 @@ public sealed partial class DoorRows
     public bool Use(string nonce, DateTimeOffset until, DateTimeOffset now)
     {
         connection.Change("DELETE FROM used_nonce WHERE until <= $1", Stamp(now));
-        return connection.Change("INSERT OR IGNORE INTO used_nonce (nonce, until) VALUES ($1, $2)", nonce, Stamp(until))
-            == 1;
+        return connection.Change(
+                "INSERT INTO used_nonce (nonce, until) VALUES ($1, $2) ON CONFLICT DO NOTHING",
+                nonce,
+                Stamp(until)
+            ) == 1;
     }
 
     /// <summary>The key by which the shop knows its own numbers and confirmations again; null until it was drawn.</summary>
@@ -86,7 +89,7 @@ public sealed partial class DoorRows
     public byte[] KeyOrNew()
     {
         connection.Change(
-            "INSERT OR IGNORE INTO shop_key (row, key) VALUES (1, $1)",
+            "INSERT INTO shop_key (row, key) VALUES (1, $1) ON CONFLICT DO NOTHING",
             RandomNumberGenerator.GetBytes(32)
         );
         return Key()!;
@@ -96,7 +99,7 @@ public sealed partial class DoorRows
     public bool Use(string confirmation, string entry)
     {
         connection.Change(
-            "INSERT OR IGNORE INTO used_confirmation (confirmation, entry) VALUES ($1, $2)",
+            "INSERT INTO used_confirmation (confirmation, entry) VALUES ($1, $2) ON CONFLICT DO NOTHING",
             confirmation,
             entry
         );
@@ -114,11 +117,11 @@ public sealed partial class DoorRows
 
     /// <summary>The door is closed from now on.</summary>
     public void Close(DateTimeOffset now) =>
-        connection.Change("INSERT OR IGNORE INTO closed (row, at) VALUES (1, $1)", Stamp(now));
+        connection.Change("INSERT INTO closed (row, at) VALUES (1, $1) ON CONFLICT DO NOTHING", Stamp(now));
 
     /// <summary>Writes down that an entry releases a job without a confirmation; false when it was written down before.</summary>
     public bool Flag(string entry) =>
-        connection.Change("INSERT OR IGNORE INTO unconfirmed (entry) VALUES ($1)", entry) == 1;
+        connection.Change("INSERT INTO unconfirmed (entry) VALUES ($1) ON CONFLICT DO NOTHING", entry) == 1;
 
     /// <summary>Entries that release a job without a confirmation.</summary>
     public IReadOnlyList<string> Flagged() => connection.Rows("SELECT entry FROM unconfirmed", row => row.GetString(0));
@@ -153,19 +156,22 @@ public sealed partial class DoorRows
     public IReadOnlyList<DoorEvent> AllEvents() =>
         connection.Rows("SELECT number, at, what, person, device, says, chain FROM event ORDER BY number", EventOf);
 
+    // a number in both databases: what SQLite has instead of truth
+    private static long Bit(bool yes) => yes ? 1 : 0;
+
     private static string? OneLine(string? text) =>
         text is null ? null : string.Concat(text.Select(c => IsPrinted(c) ? c : '\uFFFD'));
 
     // the marks that turn the direction of writing (Cf) could hide a part of a line
     private static bool IsPrinted(char c) => !char.IsControl(c) && char.GetUnicodeCategory(c) != UnicodeCategory.Format;
 
-    private static KeptPerson PersonOf(SqliteDataReader row) =>
-        new(row.GetString(0), Text(row, 1), row.GetInt32(2), MaybeTime(row, 3), row.GetBoolean(4));
+    private static KeptPerson PersonOf(DbDataReader row) =>
+        new(row.GetString(0), Text(row, 1), row.GetInt32(2), MaybeTime(row, 3), row.GetInt32(4) != 0);
 
-    private static KeptCode CodeOf(SqliteDataReader row) =>
+    private static KeptCode CodeOf(DbDataReader row) =>
         new(row.GetString(0), Text(row, 1), row.GetString(2), Time(row.GetInt64(3)));
 
-    private static DoorEvent EventOf(SqliteDataReader row) =>
+    private static DoorEvent EventOf(DbDataReader row) =>
         new(
             row.GetInt64(0),
             Time(row.GetInt64(1)),
@@ -176,9 +182,9 @@ public sealed partial class DoorRows
             row.GetString(6)
         );
 
-    private static string? Text(SqliteDataReader row, int at) => row.IsDBNull(at) ? null : row.GetString(at);
+    private static string? Text(DbDataReader row, int at) => row.IsDBNull(at) ? null : row.GetString(at);
 
-    private static DateTimeOffset? MaybeTime(SqliteDataReader row, int at) =>
+    private static DateTimeOffset? MaybeTime(DbDataReader row, int at) =>
         row.IsDBNull(at) ? null : Time(row.GetInt64(at));
 
     private static DateTimeOffset Time(long stamp) => DateTimeOffset.FromUnixTimeMilliseconds(stamp);

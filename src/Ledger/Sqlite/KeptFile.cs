@@ -8,7 +8,7 @@ namespace Witnessmark.Ledger.Sqlite;
 /// <param name="foreignKeys">Whether references between its tables are watched.</param>
 /// <param name="begin">Run on each connection before anything else.</param>
 /// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
-internal sealed class KeptFile(string path, bool foreignKeys, Action<SqliteConnection> begin)
+internal sealed class KeptFile(string path, bool foreignKeys, Action<SqliteConnection> begin) : KeptRows
 {
     /// <summary>Makes the file when it is not there, and brings its tables up to date.</summary>
     /// <param name="schema">The tables.</param>
@@ -28,6 +28,19 @@ internal sealed class KeptFile(string path, bool foreignKeys, Action<SqliteConne
             }
         );
     }
+
+    /// <inheritdoc />
+    public override T Change<T>(Func<DbConnection, T> change) =>
+        Do(connection =>
+        {
+            using var transaction = connection.BeginTransaction(deferred: false);
+            var done = change(connection);
+            transaction.Commit();
+            return done;
+        });
+
+    /// <inheritdoc />
+    public override T Look<T>(Func<DbConnection, T> look) => Do<T>(look);
 
     /// <summary>Does one piece of work.</summary>
     public T Do<T>(Func<SqliteConnection, T> work) => Do(SqliteOpenMode.ReadWrite, work);

@@ -1,7 +1,6 @@
+using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Stock;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Stock;
 
@@ -20,7 +19,7 @@ internal static class MoveRows
     };
 
     /// <summary>All, in the order in which they were taken in.</summary>
-    public static IEnumerable<StockMove> All(SqliteConnection connection)
+    public static IEnumerable<StockMove> All(DbConnection connection)
     {
         using var command = connection.CreateCommand();
         command.CommandText = "SELECT id, kind, item, size, batch, amount, person, at, job, why FROM move ORDER BY row";
@@ -39,15 +38,9 @@ internal static class MoveRows
             );
     }
 
-    public static void Add(SqliteConnection connection, SqliteTransaction transaction, StockMove move)
-    {
-        using var add = new Prepared(
-            connection,
-            transaction,
+    public static void Add(DbConnection connection, StockMove move) =>
+        connection.Change(
             "INSERT INTO move (id, kind, item, size, batch, amount, person, at, job, why) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)",
-            10
-        );
-        add.Change(
             move.Id,
             Kinds.Single(k => k.Value == move.Kind).Key,
             move.What.Item,
@@ -59,7 +52,6 @@ internal static class MoveRows
             move.Job,
             move.Why
         );
-    }
 
     private static StockMoveKind Kind(string word) =>
         Kinds.TryGetValue(word, out var kind)

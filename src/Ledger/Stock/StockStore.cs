@@ -10,7 +10,7 @@ namespace Witnessmark.Ledger.Stock;
 public sealed record MoveTaken(Shelf Shelf, string? Refused, bool Before);
 
 /// <summary>
-/// The moves of a shop's stock in an SQLite file of their own. A move is looked at and taken in within one transaction: two people
+/// The moves of a shop's stock. A move is looked at and taken in within one transaction: two people
 /// cannot be promised the same piece.
 /// </summary>
 /// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
@@ -19,21 +19,20 @@ public sealed class StockStore
     /// <summary>Name of the file in the data folder.</summary>
     public const string FileName = "stock.db";
 
-    private readonly KeptFile file;
+    private readonly KeptRows kept;
 
-    private StockStore(string folder) =>
-        file = new(
-            Path.Combine(folder, FileName),
-            foreignKeys: false,
-            connection => connection.Run("PRAGMA synchronous = FULL")
-        );
+    internal StockStore(KeptRows kept) => this.kept = kept;
 
     /// <summary>Opens the stock in a data folder, makes it when it is not there, and brings its tables up to date.</summary>
     public static StockStore Open(string folder)
     {
-        var store = new StockStore(folder);
-        store.file.Prepare(StockSchema.Steps);
-        return store;
+        var file = new KeptFile(
+            Path.Combine(folder, FileName),
+            foreignKeys: false,
+            connection => connection.Run("PRAGMA synchronous = FULL")
+        );
+        file.Prepare(StockSchema.Steps);
+        return new(file);
     }
 
     /// <summary>The stock in a data folder, or null when nothing was ever moved there.</summary>
@@ -41,27 +40,25 @@ public sealed class StockStore
         File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
 
     /// <summary>What is there.</summary>
-    public Shelf Shelf() => file.Do(connection => Bench.Stock.Shelf.Of(MoveRows.All(connection)));
+    public Shelf Shelf() => kept.Look(connection => Bench.Stock.Shelf.Of(MoveRows.All(connection)));
 
     /// <summary>All moves in their order, or those of one item.</summary>
     public IReadOnlyList<StockMove> Moves(string? item = null) =>
-        file.Do(connection =>
+        kept.Look(connection =>
             (IReadOnlyList<StockMove>)[.. MoveRows.All(connection).Where(m => item is null || m.What.Item == item)]
         );
 
     /// <summary>Takes a move in, or says why not. When this returns, a move that was taken in is on disk.</summary>
     public MoveTaken Take(StockMove move, StockItem item) =>
-        file.Do(connection =>
+        kept.Change(connection =>
         {
-            using var transaction = connection.BeginTransaction(deferred: false);
             var moves = MoveRows.All(connection).ToList();
             var shelf = Bench.Stock.Shelf.Of(moves);
             if (moves.Any(m => m.Id == move.Id))
                 return new MoveTaken(shelf, null, true);
             if (StockRules.Refuses(move, item, shelf) is { } why)
                 return new MoveTaken(shelf, why, false);
-            MoveRows.Add(connection, transaction, move);
-            transaction.Commit();
+            MoveRows.Add(connection, move);
             return new MoveTaken(shelf.After(move), null, false);
         });
 }

@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Doctor;
 
@@ -23,6 +24,7 @@ public static class DoctorCommand
             Description = "data folder of the shop; it may be served meanwhile",
             DefaultValueFactory = _ => "data",
         };
+        var group = GroupOption.Create();
         var json = new Option<bool>("--json") { Description = "one JSON object: good, findings" };
         var doctor = new Command(
             "doctor",
@@ -30,16 +32,19 @@ public static class DoctorCommand
         )
         {
             data,
+            group,
             json,
         };
         doctor.SetAction(parsed =>
-            Run(
-                parsed.GetRequiredValue(data),
-                parsed.GetValue(json),
-                TimeProvider.System.GetUtcNow(),
-                Console.Out,
-                Console.Error
-            )
+            parsed.GetResult(group) is null
+                ? Run(
+                    parsed.GetRequiredValue(data),
+                    parsed.GetValue(json),
+                    TimeProvider.System.GetUtcNow(),
+                    Console.Out,
+                    Console.Error
+                )
+                : Run(() => group.Of(parsed)!, parsed.GetValue(json))
         );
         return doctor;
     }
@@ -52,7 +57,24 @@ public static class DoctorCommand
             errors.WriteLine($"There is no data folder {data}.");
             return ExitCode.Malformed;
         }
-        var findings = Examination.Of(data, now);
+        return Say(Examination.Of(data, now), json, output);
+    }
+
+    private static int Run(Func<GroupFile> group, bool json)
+    {
+        try
+        {
+            return Say(GroupExamination.Of(group(), TimeProvider.System.GetUtcNow()), json, Console.Out);
+        }
+        catch (FormatException wrong)
+        {
+            Console.Error.WriteLine(wrong.Message);
+            return ExitCode.Malformed;
+        }
+    }
+
+    private static int Say(IReadOnlyList<Finding> findings, bool json, TextWriter output)
+    {
         if (json)
             output.WriteLine(Object(findings));
         else

@@ -98,12 +98,21 @@ public static class Examination
         Read(
             "clock",
             () => SqliteLedger.LastReceived(data),
-            last =>
-                IsBehind(last, now)
-                    ? $"This computer's clock says {Minute(now)}, but an entry came in at {Minute(last!.Value)}: set the clock. No entry is lost by it; days and times are wrong."
-                    : $"{Minute(now)}; the last entry came in {(last is { } at ? Minute(at) : "never")}.",
-            last => !IsBehind(last, now)
+            last => OfClock(last, now).Says,
+            last => OfClock(last, now).Good
         );
+
+    /// <summary>Whether this computer's clock may be right.</summary>
+    /// <param name="last">When the newest entry came in, or null.</param>
+    /// <param name="now">What the clock says.</param>
+    internal static Finding OfClock(DateTimeOffset? last, DateTimeOffset now) =>
+        IsBehind(last, now)
+            ? new(
+                "clock",
+                false,
+                $"This computer's clock says {Minute(now)}, but an entry came in at {Minute(last!.Value)}: set the clock. No entry is lost by it; days and times are wrong."
+            )
+            : new("clock", true, $"{Minute(now)}; the last entry came in {(last is { } at ? Minute(at) : "never")}.");
 
     private static bool IsBehind(DateTimeOffset? last, DateTimeOffset now) => last > now + ClockLeeway;
 

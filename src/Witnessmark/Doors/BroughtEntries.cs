@@ -51,7 +51,7 @@ internal static class BroughtEntries
             return null;
         try
         {
-            return value.GetString();
+            return value.GetString() is { } text && !text.Contains('\0') ? text : null; // the entry is set aside for it
         }
         catch (InvalidOperationException)
         {

@@ -7,10 +7,16 @@ namespace Witnessmark.Doors;
 /// The shop's door. It is open until a lead closes it: then only devices that were let in are spoken to, and only somebody who is signed
 /// in on one gets at anything.
 /// </summary>
-/// <param name="folder">The data folder.</param>
+/// <param name="ifThere">What is kept of it; null when the shop never had a door.</param>
+/// <param name="there">The same; made when it is not there.</param>
 /// <param name="shop">Who works there, as its file says now.</param>
 /// <param name="clock">The time.</param>
-public sealed partial class Door(string folder, Func<Workshop> shop, TimeProvider clock)
+public sealed partial class Door(
+    Func<DoorStore?> ifThere,
+    Func<DoorStore> there,
+    Func<Workshop> shop,
+    TimeProvider clock
+)
 {
     private static readonly TimeSpan DeviceCodeLife = TimeSpan.FromMinutes(15);
     private static readonly TimeSpan StartCodeLife = TimeSpan.FromHours(24);
@@ -22,13 +28,17 @@ public sealed partial class Door(string folder, Func<Workshop> shop, TimeProvide
     private bool isClosed;
     private byte[]? key;
 
+    /// <summary>The door of a shop that has all in its data folder.</summary>
+    public Door(string folder, Func<Workshop> shop, TimeProvider clock)
+        : this(() => DoorStore.OpenIfThere(folder), () => DoorStore.Open(folder), shop, clock) { }
+
     /// <summary>Whether a lead has closed it.</summary>
     /// <remarks>It stays so, whoever leaves the shop's list afterwards.</remarks>
     public bool IsClosed => isClosed || (isClosed = Store?.Look(rows => rows.IsClosed()) == true);
 
-    private DoorStore? Store => store ??= DoorStore.OpenIfThere(folder);
+    private DoorStore? Store => store ??= ifThere();
 
-    private DoorStore There => store ??= DoorStore.Open(folder);
+    private DoorStore There => store ??= there();
 
     private byte[] Key => key ??= There.Look(rows => rows.Key()) ?? There.Do(rows => rows.KeyOrNew());
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
+using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Doors;
@@ -19,6 +21,7 @@ public static class DoorCommand
             DefaultValueFactory = _ => "data",
             Recursive = true,
         };
+        var group = GroupOption.Create(recursive: true);
         var lead = new Option<string>("--lead") { Description = "one of the leads in shop.toml", Required = true };
         var close = new Command(
             "close",
@@ -40,23 +43,26 @@ public static class DoorCommand
             "Who may come in, with which devices, and what happened. Ends with 1 when events were changed."
         );
         close.SetAction(p =>
-            Run(p.GetRequiredValue(data), door => Close(door, p.GetRequiredValue(lead), Console.In, Console.Out))
+            Run(p, data, group, door => Close(door, p.GetRequiredValue(lead), Console.In, Console.Out))
         );
         start.SetAction(p =>
-            Run(p.GetRequiredValue(data), door => Said(door.StartCode(p.GetRequiredValue(name), AtTheComputer)))
+            Run(p, data, group, door => Said(door.StartCode(p.GetRequiredValue(name), AtTheComputer)))
         );
         shut.SetAction(p =>
             Run(
-                p.GetRequiredValue(data),
+                p,
+                data,
+                group,
                 door =>
                     Said(door.ShutOut(p.GetRequiredValue(device), AtTheComputer), gone => $"{gone.Label} is shut out.")
             )
         );
-        code.SetAction(p => Run(p.GetRequiredValue(data), door => Code(door)));
-        book.SetAction(p => Run(p.GetRequiredValue(data), door => BookText.Write(door, Console.Out)));
+        code.SetAction(p => Run(p, data, group, door => Code(door)));
+        book.SetAction(p => Run(p, data, group, door => BookText.Write(door, Console.Out)));
         return new Command("door", "Who may come in: close the door, let devices and people in, read its book.")
         {
             data,
+            group,
             close,
             code,
             start,
@@ -86,8 +92,9 @@ public static class DoorCommand
     private static int Said<T>(Answered<T> done, Func<T, string> says)
         where T : class => done.No is { } no ? Refused(no) : Told(Console.Out, says(done.Yes!));
 
-    private static int Run(string folder, Func<Door, int> work)
+    private static int Run(ParseResult parsed, Option<string> data, GroupOption group, Func<Door, int> work)
     {
+        var folder = parsed.GetRequiredValue(data);
         try
         {
             if (!Directory.Exists(folder))
@@ -95,11 +102,14 @@ public static class DoorCommand
             var (bench, mistakes) = WorkbenchFiles.Read(new DataFolder(folder).Workbench());
             foreach (var mistake in mistakes)
                 Console.Error.WriteLine(mistake);
-            return bench is null
-                ? ExitCode.Malformed
-                : work(new Door(folder, () => bench.Workshop, TimeProvider.System));
+            if (bench is null)
+                return ExitCode.Malformed;
+            if (group.Of(parsed) is not { } file)
+                return work(new Door(folder, () => bench.Workshop, TimeProvider.System));
+            using var shop = GroupShop.Open(file.Connection, TimeProvider.System);
+            return work(new Door(() => shop.Door, () => shop.Door, () => bench.Workshop, TimeProvider.System));
         }
-        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
         {
             return Refused(broken.Message);
         }

@@ -44,7 +44,7 @@ internal static class DoorEndpoints
     {
         if (door.IsClosed)
             return Failure.Of(409, "The door is closed already.");
-        if (TooLong(asked.Lead, asked.Secret, asked.Device, asked.Label, asked.X, asked.Y) is { } wrong)
+        if (Unfit(asked.Lead, asked.Secret, asked.Device, asked.Label, asked.X, asked.Y) is { } wrong)
             return wrong;
         var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
         return CameIn(door.CloseOn(device, asked.Lead ?? "", asked.Secret ?? ""), context);
@@ -52,7 +52,7 @@ internal static class DoorEndpoints
 
     private static IResult Enrol(EnrolAsked asked, Door door)
     {
-        if (TooLong(asked.Code, asked.Device, asked.Label, asked.X, asked.Y, asked.Nonce, asked.Signature) is { } wrong)
+        if (Unfit(asked.Code, asked.Device, asked.Label, asked.X, asked.Y, asked.Nonce, asked.Signature) is { } wrong)
             return wrong;
         var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
         var let = door.LetIn(asked.Code ?? "", device, asked.Nonce ?? "", asked.Signature ?? "");
@@ -61,7 +61,7 @@ internal static class DoorEndpoints
 
     private static IResult Names(SignInAsked asked, Door door)
     {
-        if (TooLong(asked) is { } wrong)
+        if (Unfit(asked) is { } wrong)
             return wrong;
         var names = door.Names(asked.Proof);
         return names.No is { } no
@@ -81,17 +81,17 @@ internal static class DoorEndpoints
     }
 
     private static IResult SignIn(SignInAsked asked, HttpContext context, Door door) =>
-        TooLong(asked) ?? CameIn(door.SignIn(asked.Proof, asked.Person ?? "", asked.Secret ?? ""), context);
+        Unfit(asked) ?? CameIn(door.SignIn(asked.Proof, asked.Person ?? "", asked.Secret ?? ""), context);
 
     private static IResult Start(SignInAsked asked, HttpContext context, Door door) =>
-        TooLong(asked)
+        Unfit(asked)
         ?? CameIn(door.Start(asked.Proof, asked.Person ?? "", asked.Code ?? "", asked.Secret ?? ""), context);
 
     private static IResult Confirm(ConfirmAsked asked, HttpContext context, Door door)
     {
         if (context.Who() is not { } who)
             return Failure.Of(409, "The door is open: nobody has to confirm anything.");
-        if (TooLong(asked.Job, asked.Secret) is { } wrong)
+        if (Unfit(asked.Job, asked.Secret) is { } wrong)
             return wrong;
         var given = door.Confirm(who, asked.Job ?? "", asked.Secret ?? "");
         return given.No is { } no ? Failure.Of(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
@@ -127,13 +127,15 @@ internal static class DoorEndpoints
     private static KeptDevice Device(string? id, string? label, string? x, string? y, bool shared) =>
         new(id ?? "", label ?? "", x ?? "", y ?? "", shared, "", default);
 
-    private static IResult? TooLong(SignInAsked asked) =>
-        TooLong(asked.Device, asked.Nonce, asked.Signature, asked.Person, asked.Secret, asked.Code);
+    private static IResult? Unfit(SignInAsked asked) =>
+        Unfit(asked.Device, asked.Nonce, asked.Signature, asked.Person, asked.Secret, asked.Code);
 
-    private static IResult? TooLong(params ReadOnlySpan<string?> texts)
+    private static IResult? Unfit(params ReadOnlySpan<string?> texts)
     {
         foreach (var text in texts)
-            if (text?.Length > LongestText)
+            if (text?.Contains('\0') == true)
+                return Failure.Of(400, "One of the texts holds the sign U+0000.");
+            else if (text?.Length > LongestText)
                 return Failure.Of(
                     400,
                     $"One of the texts has {text.Length} characters; at most {LongestText} are taken."

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
+using Witnessmark.Ledger.PostgreSql;
 
 namespace Witnessmark.Keys;
 
@@ -11,20 +13,34 @@ internal static class KeyCommand
 
     private static Command Show()
     {
-        var data = DataOption();
+        var data = new Option<string?>("--data") { Description = "the workshop's data folder" };
+        var group = GroupOption.Create();
         var show = new Command("show", "Print this workshop's public key, to be given to others. Made on first use.")
         {
             data,
+            group,
         };
         show.SetAction(parsed =>
             Said(() =>
             {
-                var key = KeyFolder.ShopKey(parsed.GetValue(data)!).Seal.Key;
+                var key = OwnKey(parsed.GetValue(data), group.Of(parsed)).Seal.Key;
                 Console.Error.WriteLine($"Key {key.Id}");
                 Console.Out.Write(KeyFolder.JsonText(key));
             })
         );
         return show;
+    }
+
+    private static ShopKey OwnKey(string? data, GroupFile? group)
+    {
+        if (data is null == group is null)
+            throw new FormatException(
+                "Name the data folder with --data, or the shop of a group with --group: one of the two."
+            );
+        if (data is not null)
+            return KeyFolder.ShopKey(data);
+        using var shop = GroupShop.Open(group!.Connection, TimeProvider.System);
+        return GroupPlace.SigningKey(shop, group.OpensSecrets);
     }
 
     private static Command Trust()

@@ -8,6 +8,7 @@ public static class KeyFolder
 {
     private const string Own = "keys/shop.json";
     private const string Others = "keys/known";
+    private const string ThisWorkshop = "this workshop";
 
     /// <summary>The shop's key; made on first use.</summary>
     /// <exception cref="FormatException">The file holds no key.</exception>
@@ -29,15 +30,33 @@ public static class KeyFolder
         }
     }
 
+    /// <summary>The shop's private key as its file has it; null when none was made.</summary>
+    /// <exception cref="FormatException">The file holds no key.</exception>
+    internal static string? TextOfShopKey(string data)
+    {
+        if (!File.Exists(Path.Combine(data, Own)))
+            return null;
+        ShopKey(data);
+        return File.ReadAllText(Path.Combine(data, Own));
+    }
+
     /// <summary>The keys in the files of a folder and its folders, each by the name of its file; the shop's own is "this workshop".</summary>
     /// <exception cref="FormatException">A file holds no key.</exception>
-    public static KnownKeys Known(string folder) =>
-        new(
-            Directory
-                .GetFiles(folder, "*.json", SearchOption.AllDirectories)
-                .Order(StringComparer.Ordinal)
-                .Select(file => (Public(file), Name(file)))
-        );
+    public static KnownKeys Known(string folder) => new(In(folder));
+
+    /// <summary>The shop's own key, wherever it lies, and those of others in a data folder.</summary>
+    /// <exception cref="FormatException">A file holds no key.</exception>
+    public static KnownKeys OthersAnd(PublicKey own, string data) =>
+        new([
+            (own, ThisWorkshop),
+            .. Directory.Exists(Path.Combine(data, Others)) ? In(Path.Combine(data, Others)) : [],
+        ]);
+
+    private static IEnumerable<(PublicKey, string)> In(string folder) =>
+        Directory
+            .GetFiles(folder, "*.json", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal)
+            .Select(file => (Public(file), Name(file)));
 
     /// <summary>All keys that a data folder knows.</summary>
     public static KnownKeys OfShop(string data)
@@ -61,7 +80,7 @@ public static class KeyFolder
 
     private static string Name(string file) =>
         Path.GetFileName(Path.GetDirectoryName(file)) == "keys" && Path.GetFileName(file) == "shop.json"
-            ? "this workshop"
+            ? ThisWorkshop
             : Path.GetFileNameWithoutExtension(file);
 
     private static PublicKey Public(string file)

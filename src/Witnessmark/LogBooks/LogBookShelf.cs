@@ -4,16 +4,20 @@ using Witnessmark.Paper.LogBook;
 
 namespace Witnessmark.LogBooks;
 
-/// <summary>The log books that machines brought along, one file for each machine in <c>log-books/</c> of the data folder.</summary>
-public sealed class LogBookShelf(string data)
+/// <summary>The log books that machines brought along, one for each machine.</summary>
+/// <param name="find">What is kept under a name, or null.</param>
+/// <param name="change">Changes what is kept under a name; nobody else does meanwhile.</param>
+public sealed class LogBookShelf(Func<string, string?> find, Action<string, Func<string?, string>> change)
 {
-    private readonly Lock keeping = new();
+    /// <summary>Those of a data folder.</summary>
+    public static LogBookShelf In(string data)
+    {
+        var files = new LogBookFiles(data);
+        return new(files.Find, files.Change);
+    }
 
     /// <summary>What a machine brought along; nothing where its number is unknown or nothing is kept.</summary>
-    public EarlierVisits Of(string? vin) =>
-        vin is { Length: > 0 } && File.Exists(PathOf(vin))
-            ? EarlierVisits.In(File.ReadAllText(PathOf(vin)))
-            : EarlierVisits.None;
+    public EarlierVisits Of(string? vin) => vin is { Length: > 0 } ? Read(find(NameOf(vin))) : EarlierVisits.None;
 
     /// <summary>Keeps the visits of a checked file beside those that are there.</summary>
     /// <returns>The machine's number and how many visits are kept now; no number where the file names none.</returns>
@@ -22,20 +26,19 @@ public sealed class LogBookShelf(string data)
         var brought = EarlierVisits.In(logBook);
         if (VinIn(brought) is not { } vin)
             return (null, 0);
-        lock (keeping)
-        {
-            var all = Of(vin).And(brought);
-            Directory.CreateDirectory(Path.GetDirectoryName(PathOf(vin))!);
-            var half = PathOf(vin) + ".new";
-            using (var file = new FileStream(half, FileMode.Create, FileAccess.Write))
+        var all = brought;
+        change(
+            NameOf(vin),
+            before =>
             {
-                file.Write(System.Text.Encoding.UTF8.GetBytes(LogBookFile.Write(all)));
-                file.Flush(flushToDisk: true);
+                all = Read(before).And(brought);
+                return LogBookFile.Write(all);
             }
-            File.Move(half, PathOf(vin), overwrite: true);
-            return (vin, all.Visits.Count);
-        }
+        );
+        return (vin, all.Visits.Count);
     }
+
+    private static EarlierVisits Read(string? kept) => kept is null ? EarlierVisits.None : EarlierVisits.In(kept);
 
     /// <summary>The number of the machine that the last visit names.</summary>
     private static string? VinIn(EarlierVisits visits) =>
@@ -50,6 +53,5 @@ public sealed class LogBookShelf(string data)
             .LastOrDefault(v => v is { Length: > 0 });
 
     // A frame number may hold anything, a file's name may not: its hash names the file.
-    private string PathOf(string vin) =>
-        Path.Combine(data, "log-books", $"{EntryHash.OfText(vin.ToUpperInvariant())[..24]}.json");
+    private static string NameOf(string vin) => EntryHash.OfText(vin.ToUpperInvariant())[..24];
 }

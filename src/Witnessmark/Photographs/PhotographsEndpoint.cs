@@ -11,8 +11,8 @@ namespace Witnessmark.Photographs;
 public static class PhotographsEndpoint
 {
     /// <summary><c>GET /api/photographs/{sha256}</c></summary>
-    public static IResult Get(string sha256, DataFolder data) =>
-        PhotographFolder.Find(data, sha256) is { } file
+    public static IResult Get(string sha256, ServedShop shop) =>
+        shop.Place.Photograph(sha256) is { } file
             ? Results.File(file, Picture.MediaType)
             : Failure.Of(
                 404,
@@ -20,7 +20,7 @@ public static class PhotographsEndpoint
             );
 
     /// <summary><c>PUT /api/photographs/{sha256}</c>: 201 when it was put on disk, 200 when it was there.</summary>
-    public static async Task<IResult> Put(string sha256, HttpRequest request, DataFolder data, CancellationToken gone)
+    public static async Task<IResult> Put(string sha256, HttpRequest request, ServedShop shop, CancellationToken gone)
     {
         if (!Picture.IsHash(sha256))
             return Failure.Of(400, "The name of a photograph is its SHA-256: 64 digits of lower-case hex.");
@@ -39,7 +39,7 @@ public static class PhotographsEndpoint
         var stored = StoredPicture.Of(file);
         if (stored.Refusal is { } refusal)
             return Failure.Of(400, refusal.Because);
-        return Results.StatusCode(PhotographFolder.Put(data, stored.Certain) ? 201 : 200);
+        return Results.StatusCode(shop.Place.Put(stored.Certain) ? 201 : 200);
     }
 
     /// <summary>All of it, or null when it is longer than a photograph may be.</summary>

@@ -17,7 +17,10 @@ public static class BatchJson
         if (Whole(json, "protocol") != Api.Protocol)
             return (null, Failure.Of(400, $"This server speaks protocol {Api.Protocol}; load the page again."));
         if (Device(json) is not { } device)
-            return (null, Failure.Of(400, $"\"device\" must be text of 1 to {LongestDevice} characters."));
+            return (
+                null,
+                Failure.Of(400, $"\"device\" must be text of 1 to {LongestDevice} characters without U+0000.")
+            );
         if (Whole(json, "epoch") is not >= 1 and var epoch)
             return (null, Failure.Of(400, $"\"epoch\" is {epoch}; a whole number from 1 is allowed."));
         if (!json.TryGetProperty("entries", out var entries) || entries.ValueKind != JsonValueKind.Array)
@@ -33,7 +36,9 @@ public static class BatchJson
             return null;
         try
         {
-            return value.GetString() is { Length: > 0 and <= LongestDevice } device ? device : null;
+            return value.GetString() is { Length: > 0 and <= LongestDevice } device && !device.Contains('\0')
+                ? device
+                : null;
         }
         catch (InvalidOperationException)
         {

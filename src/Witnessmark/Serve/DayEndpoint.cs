@@ -3,7 +3,6 @@ using Witnessmark.Bench.Jobs;
 using Witnessmark.Day;
 using Witnessmark.DaySolver;
 using Witnessmark.Languages;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Times;
 
 namespace Witnessmark.Serve;
@@ -12,7 +11,7 @@ namespace Witnessmark.Serve;
 /// The day plan of the open jobs. It is solved anew whenever something was written since, or ten minutes have passed; what the shelf
 /// lacks is looked up each time.
 /// </summary>
-public sealed class DayEndpoint(ServedShop shop, DataFolder data, TimeProvider clock)
+public sealed class DayEndpoint(ServedShop shop, TimeProvider clock)
 {
     private const int GoodForMinutes = 10;
     private readonly Lock solving = new();
@@ -46,7 +45,7 @@ public sealed class DayEndpoint(ServedShop shop, DataFolder data, TimeProvider c
 
     private IResult Reply(Solution solution, Tongue tongue)
     {
-        var shelf = StockStore.OpenIfThere(data.Path)?.Shelf();
+        var shelf = shop.Place.StockIfThere()?.Shelf();
         var day = DateOnly.FromDateTime(solution.At);
         var notWhole = NotWhole.Of(shop.Bench, solution.Jobs, shelf, day);
         return Results.Text(

@@ -21,7 +21,6 @@ public static class PaperEndpoints
         string job,
         ServedShop shop,
         [AsParameters] PaperReader reader,
-        DataFolder data,
         string? paper = null
     )
     {
@@ -39,7 +38,7 @@ public static class PaperEndpoints
             size,
             shop.Seal,
             Earlier(state, before, shop),
-            hash => Small(hash, data),
+            hash => Small(hash, shop),
             before,
             tongue
         );
@@ -85,7 +84,6 @@ public static class PaperEndpoints
         string job,
         ServedShop shop,
         [AsParameters] PaperReader reader,
-        DataFolder data,
         HttpResponse response
     )
     {
@@ -99,7 +97,7 @@ public static class PaperEndpoints
             shop.Bench,
             Today(),
             shop.Seal,
-            hash => Small(hash, data),
+            hash => Small(hash, shop),
             Before(state, shop),
             tongue
         );
@@ -111,7 +109,6 @@ public static class PaperEndpoints
         string job,
         ServedShop shop,
         [AsParameters] PaperReader reader,
-        DataFolder data,
         string? paper = null
     )
     {
@@ -122,7 +119,7 @@ public static class PaperEndpoints
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
             return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
         return Results.File(
-            EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, data), tongue),
+            EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, shop), tongue),
             PdfType
         );
     }
@@ -164,8 +161,8 @@ public static class PaperEndpoints
         return state.Arrival is null ? null : state;
     }
 
-    private static byte[]? Small(string hash, DataFolder data) =>
-        PhotographFolder.Find(data, hash) is { } file ? SmallPicture.Of(file) : null;
+    private static byte[]? Small(string hash, ServedShop shop) =>
+        shop.Place.Photograph(hash) is { } file ? SmallPicture.Of(file) : null;
 
     private static DateOnly Today() => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Serve;
 
@@ -14,12 +15,22 @@ public static class ServeCommand
             DefaultValueFactory = _ => "data",
         };
         var demo = new Option<bool>("--demo") { Description = "fill an empty data folder with the invented workshop" };
+        var group = GroupOption.Create();
         var listening = new ListeningOptions();
-        var serve = new Command("serve", "Serve the bench to this computer, or to the shop's network.") { data, demo };
+        var serve = new Command("serve", "Serve the bench to this computer, or to the shop's network.")
+        {
+            data,
+            demo,
+            group,
+        };
         listening.AddTo(serve);
         serve.SetAction(parsed =>
-            Server.Run(new(parsed.GetRequiredValue(data)), listening.Of(parsed), parsed.GetValue(demo))
-        );
+        {
+            var (folder, invented) = (new DataFolder(parsed.GetRequiredValue(data)), parsed.GetValue(demo));
+            return parsed.GetResult(group) is null
+                ? Server.Run(folder, listening.Of(parsed), invented)
+                : Server.Run(folder, listening.Of(parsed), invented, () => group.Of(parsed)!);
+        });
         return serve;
     }
 }

@@ -2,9 +2,7 @@ using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Doors;
-using Witnessmark.Keys;
 using Witnessmark.Ledger;
-using Witnessmark.Ledger.Sqlite;
 using Witnessmark.LogBooks;
 using Witnessmark.OwnShop;
 using Witnessmark.Paper.LogBook;
@@ -24,17 +22,20 @@ public sealed class ServedShop
     /// <summary>Names of shops that lay in this folder before: their entries are no entries of this one.</summary>
     public IReadOnlyList<string> PutAway { get; }
 
-    private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopLedger ledger) =>
-        (this.data, this.clock, this.shelf, Ledger, LogBooks, Door, seal, PutAway) = (
+    private ServedShop(DataFolder data, TimeProvider clock, Shelf shelf, ShopPlace place) =>
+        (this.data, this.clock, this.shelf, Place, LogBooks, Door, seal, PutAway) = (
             data,
             clock,
             shelf,
-            ledger,
-            new(data.Path),
-            new(data.Path, () => Bench.Workshop, clock),
-            new(() => KeyFolder.ShopKey(data.Path).Seal),
-            PutAwayShops.Of(data.Path)
+            place,
+            place.LogBooks,
+            new(place.DoorIfThere, place.Door, () => Bench.Workshop, clock),
+            new(() => place.Key().Seal),
+            place.IsOfGroup ? [] : PutAwayShops.Of(data.Path)
         );
+
+    /// <summary>Where it is all kept.</summary>
+    public ShopPlace Place { get; }
 
     /// <summary>The files of the workbench.</summary>
     public IReadOnlyList<SourceText> Files => shelf.Files;
@@ -43,7 +44,7 @@ public sealed class ServedShop
     public Workbench Bench => shelf.Bench;
 
     /// <summary>The entries.</summary>
-    public ShopLedger Ledger { get; }
+    public ShopLedger Ledger => Place.Ledger;
 
     /// <summary>What it signs with.</summary>
     public ShopSeal Seal => seal.Value;
@@ -54,15 +55,15 @@ public sealed class ServedShop
     /// <summary>Who may come in.</summary>
     public Door Door { get; }
 
-    /// <summary>Opens the shop in a data folder, or says every mistake that keeps it closed.</summary>
+    /// <summary>Opens the shop whose files are in a data folder, or says every mistake that keeps it closed.</summary>
     /// <exception cref="LedgerUnavailable">The ledger cannot be opened.</exception>
-    public static ServedShop? Open(DataFolder data, TimeProvider clock, TextWriter mistakesTo)
+    public static ServedShop? Open(DataFolder data, Func<ShopPlace> place, TimeProvider clock, TextWriter mistakesTo)
     {
         var files = data.Workbench();
         var (bench, mistakes) = WorkbenchFiles.Read(files);
         foreach (var mistake in mistakes)
             mistakesTo.WriteLine(mistake);
-        return bench is null ? null : new(data, clock, new(files, bench), SqliteLedger.Open(data.Path, clock));
+        return bench is null ? null : new(data, clock, new(files, bench), place());
     }
 
     /// <summary>Sets one figure of a sheet, which makes its next revision.</summary>

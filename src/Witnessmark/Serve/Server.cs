@@ -4,6 +4,9 @@ using Witnessmark.Calc;
 using Witnessmark.Certificates;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
+using Witnessmark.Groups;
+using Witnessmark.Ledger.PostgreSql;
+using Witnessmark.Ledger.Sqlite;
 using Witnessmark.OwnShop;
 
 namespace Witnessmark.Serve;
@@ -14,9 +17,8 @@ public static class Server
     private const long LargestRequest = 4 * 1024 * 1024;
 
     /// <summary>Exit code: 0 stopped as asked, 2 could not start.</summary>
-    public static int Run(DataFolder data, Listening listening, bool demo)
-    {
-        try
+    public static int Run(DataFolder data, Listening listening, bool demo) =>
+        Try(() =>
         {
             Directory.CreateDirectory(data.Path);
             if (DataPlace.Refusal(data.Path) is { } refusal)
@@ -31,42 +33,90 @@ public static class Server
                 DemoPutAway.Finish(data.Path);
                 if (demo)
                     DemoShop.Fill(data, AppContext.BaseDirectory);
-                ended = Serve(data, ref listening, shown, demo);
+                ended = Serve(
+                    data,
+                    ref listening,
+                    shown,
+                    () => new FolderPlace(data, SqliteLedger.Open(data.Path, TimeProvider.System)),
+                    shop => Begin(data, demo, shop),
+                    $"Data folder: {data.Path}"
+                );
+                SqliteConnection.ClearAllPools(); // nothing of the folder stays open
             } while (ended == ExitCode.Ok && DemoPutAway.IsBegun(data.Path));
             return ended;
-        }
-        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
-        {
-            return CannotStart(broken.Message);
-        }
+        });
+
+    private static void Begin(DataFolder data, bool demo, ServedShop shop)
+    {
+        if (!demo || !DemoShop.Is(data))
+            return;
+        DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
+        DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
     }
 
-    private static int Serve(DataFolder data, ref Listening listening, ShownCertificate? shown, bool demo)
+    /// <summary>The same for one of several servers of a shop in the store of its group; of the folder the files alone are read.</summary>
+    internal static int Run(DataFolder data, Listening listening, bool demo, Func<GroupFile> group) =>
+        Try(() =>
+        {
+            if (GroupStart.Refusal(data, listening, demo) is { } refusal)
+                return CannotStart(refusal);
+            var (shown, missing) = listening.Shown(data, TimeProvider.System, Console.Error);
+            if (missing is not null)
+                return CannotStart(missing);
+            using var shop = GroupShop.Open(group().Connection, TimeProvider.System);
+            var place = new GroupPlace(shop, group().OpensSecrets);
+            shop.HearOthers();
+            return Serve(
+                data,
+                ref listening,
+                shown,
+                () => place,
+                _ => { },
+                $"Shop {shop.Name} in the store at {shop.Machines().Primary}; its files: {data.Path}"
+            );
+        });
+
+    private static int Serve(
+        DataFolder data,
+        ref Listening listening,
+        ShownCertificate? shown,
+        Func<ShopPlace> place,
+        Action<ServedShop> begin,
+        string where
+    )
     {
-        if (ServedShop.Open(data, TimeProvider.System, Console.Error) is not { } shop)
+        if (ServedShop.Open(data, place, TimeProvider.System, Console.Error) is not { } shop)
             return CannotStart($"The files in {data.Path} have the mistakes above; mend them and start again.");
         foreach (var gap in SheetGaps.Of(shop.Bench))
             Console.WriteLine(gap);
         foreach (var elsewhere in LawElsewhere.In(shop.Bench))
             Console.WriteLine(elsewhere);
-        if (demo && DemoShop.Is(data))
-        {
-            DemoShop.FirstCampaigns(data, AppContext.BaseDirectory, TimeProvider.System);
-            DemoShop.OpenFirstJob(shop.Ledger, shop.Bench, TimeProvider.System);
-        }
-        using (var app = Build(shop, data, listening, shown))
-        {
-            app.StartAt(listening);
-            Console.WriteLine($"Data folder: {data.Path}");
-            if (Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full)
-                Console.WriteLine(full.Says);
-            foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
-                Console.WriteLine(line);
-            listening = listening.As(app.Urls);
-            app.WaitForShutdown();
-        }
-        SqliteConnection.ClearAllPools(); // nothing of the folder stays open
+        begin(shop);
+        using var app = Build(shop, data, listening, shown);
+        app.StartAt(listening);
+        Console.WriteLine(where);
+        if (
+            !shop.Place.IsOfGroup
+            && Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full
+        )
+            Console.WriteLine(full.Says);
+        foreach (var line in ListeningText.Lines(app.Urls, listening, shown))
+            Console.WriteLine(line);
+        listening = listening.As(app.Urls);
+        app.WaitForShutdown();
         return ExitCode.Ok;
+    }
+
+    private static int Try(Func<int> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or FormatException)
+        {
+            return CannotStart(broken.Message);
+        }
     }
 
     private static int CannotStart(string why)

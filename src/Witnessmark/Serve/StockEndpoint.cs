@@ -1,6 +1,5 @@
 using Witnessmark.Bench.Stock;
 using Witnessmark.Doors;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Stock;
 
 namespace Witnessmark.Serve;
@@ -11,23 +10,23 @@ public static class StockEndpoint
     private const int LongestText = 200;
 
     /// <summary><c>GET /api/stock?find=</c>: every item with what there is of it, and what has to be ordered.</summary>
-    public static IResult Get(string? find, ServedShop shop, DataFolder data) =>
+    public static IResult Get(string? find, ServedShop shop) =>
         find?.Length > LongestText
             ? Failure.Of(400, $"find: {find.Length} characters; at most {LongestText} are allowed.")
             : Results.Json(
-                StockAnswer.Of(
-                    shop.Bench.Workshop.Stock,
-                    StockStore.OpenIfThere(data.Path)?.Shelf() ?? Shelf.Empty,
-                    find
-                )
+                StockAnswer.Of(shop.Bench.Workshop.Stock, shop.Place.StockIfThere()?.Shelf() ?? Shelf.Empty, find)
             );
 
     /// <summary><c>POST /api/stock/moves</c>: answers when the move is on disk; 409 when the shelf refuses it.</summary>
-    internal static IResult Post(MoveAsked asked, ServedShop shop, DataFolder data, HttpContext context)
+    internal static IResult Post(MoveAsked asked, ServedShop shop, HttpContext context)
     {
         if (context.Who() is { } who && who.Person != asked.By)
             return Failure.Of(403, $"by: \"{asked.By}\" is not who is signed in, \"{who.Person}\".");
-        var (answer, wrong, refused) = asked.Take(shop.Bench.Workshop, data.Path, TimeProvider.System.GetLocalNow());
+        var (answer, wrong, refused) = asked.Take(
+            shop.Bench.Workshop,
+            shop.Place.Stock,
+            TimeProvider.System.GetLocalNow()
+        );
         return answer is not null ? Results.Json(answer)
             : wrong is not null ? Failure.Of(400, wrong)
             : Failure.Of(409, refused!);

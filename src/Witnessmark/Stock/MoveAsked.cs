@@ -62,12 +62,16 @@ internal sealed record MoveAsked(
     }
 
     /// <summary>Takes it in: the line as it is then; or what is wrong with it; or why the shelf refuses.</summary>
-    public (MoveAnswer? Answer, string? Wrong, string? Refused) Take(Workshop shop, string folder, DateTimeOffset now)
+    public (MoveAnswer? Answer, string? Wrong, string? Refused) Take(
+        Workshop shop,
+        Func<StockStore> stock,
+        DateTimeOffset now
+    )
     {
         var (move, item, wrong) = Read(shop, now);
         if (move is null)
             return (null, wrong, null);
-        var taken = StockStore.Open(folder).Take(move, item!);
+        var taken = stock().Take(move, item!);
         return taken.Refused is { } why
             ? (null, null, why)
             : (

@@ -54,7 +54,11 @@ internal static class StockOnDisk
             folder,
             shop =>
             {
-                var (answer, wrong, refused) = asked.Take(shop, folder, TimeProvider.System.GetLocalNow());
+                var (answer, wrong, refused) = asked.Take(
+                    shop,
+                    () => StockStore.Open(folder),
+                    TimeProvider.System.GetLocalNow()
+                );
                 if (answer is null)
                     return Fail(wrong ?? refused!, wrong is null ? ExitCode.Refused : ExitCode.Malformed);
                 if (json)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Paper.LogBook;
 
 namespace Witnessmark.Verify;
@@ -28,6 +29,7 @@ public static class VerifyCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var data = new Option<string?>("--data") { Description = "data folder with a ledger, instead of a file" };
+        var group = GroupOption.Create();
         var keys = new Option<string?>("--keys")
         {
             Description = "folder with the public keys that are known (JWK files)",
@@ -41,6 +43,7 @@ public static class VerifyCommand
         {
             file,
             data,
+            group,
             keys,
             code,
             json,
@@ -49,6 +52,7 @@ public static class VerifyCommand
             Run(
                 parsed.GetValue(file),
                 parsed.GetValue(data),
+                parsed.GetResult(group) is null ? null : () => group.Of(parsed)!,
                 parsed.GetValue(keys),
                 parsed.GetValue(code),
                 parsed.GetValue(json)
@@ -67,12 +71,12 @@ public static class VerifyCommand
             _ => Changed,
         };
 
-    private static int Run(FileInfo? file, string? data, string? keys, string? code, bool json)
+    private static int Run(FileInfo? file, string? data, Func<GroupFile>? group, string? keys, string? code, bool json)
     {
-        if (file is null == data is null)
+        if (new object?[] { file, data, group }.Count(asked => asked is not null) != 1)
         {
             Console.Error.WriteLine(
-                "Name a log book or a handover sheet, or a data folder with --data: one of the two."
+                "Name a log book or a handover sheet, or a data folder with --data, or a shop of a group with --group: one of them."
             );
             return ExitCode.Malformed;
         }
@@ -81,8 +85,8 @@ public static class VerifyCommand
             Console.Error.WriteLine($"There is no folder \"{keys}\" with keys.");
             return ExitCode.Malformed;
         }
-        return data is not null
-            ? VerifyLedger.Run(data, Console.Out, Console.Error, json)
+        return group is not null ? VerifyLedger.Run(group, Console.Out, Console.Error, json)
+            : data is not null ? VerifyLedger.Run(data, Console.Out, Console.Error, json)
             : VerifyLogBook.Run(file!, keys, code, Console.Out, Console.Error, json);
     }
 }

@@ -1,4 +1,6 @@
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
+using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Verify;
@@ -7,13 +9,26 @@ namespace Witnessmark.Verify;
 public static class VerifyLedger
 {
     /// <summary>The exit code.</summary>
-    public static int Run(string folder, TextWriter output, TextWriter errors, bool json = false)
+    public static int Run(string folder, TextWriter output, TextWriter errors, bool json = false) =>
+        Run(() => SqliteLedger.Check(folder), output, errors, json);
+
+    /// <summary>The same of a shop in the store of its group.</summary>
+    public static int Run(Func<GroupFile> group, TextWriter output, TextWriter errors, bool json) =>
+        Run(() => InStore(group()), output, errors, json);
+
+    private static LedgerFinding InStore(GroupFile group)
+    {
+        using var shop = GroupShop.Open(group.Connection, TimeProvider.System);
+        return shop.Check();
+    }
+
+    private static int Run(Func<LedgerFinding> check, TextWriter output, TextWriter errors, bool json)
     {
         try
         {
-            return Say(SqliteLedger.Check(folder), output, json);
+            return Say(check(), output, json);
         }
-        catch (LedgerUnavailable reason)
+        catch (Exception reason) when (reason is LedgerUnavailable or FormatException)
         {
             if (json)
                 output.WriteLine(VerifyJson.Unreadable(reason.Message));

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Witnessmark.Handbook.Quantities;
-using Xunit;
 
 namespace Witnessmark.Handbook.Tests.Quantities;
 

@@ -1,5 +1,4 @@
 using Witnessmark.Handbook.Quantities;
-using Xunit;
 
 namespace Witnessmark.Handbook.Tests.Quantities;
 

@@ -29,9 +29,11 @@ internal sealed partial class RunningShop : IDisposable
         return Process.Start(start)!;
     }
 
-    public static RunningShop Serve(string folder)
+    public static RunningShop Serve(string folder) => Serve("--demo", "--data", folder);
+
+    public static RunningShop Serve(params string[] arguments)
     {
-        var process = Start("serve", "--demo", "--port", "0", "--data", folder);
+        var process = Start(["serve", "--port", "0", .. arguments]);
         var errors = process.StandardError.ReadToEndAsync();
         var said = new StringBuilder();
         while (process.StandardOutput.ReadLine() is { } line)
