@@ -11,7 +11,7 @@ public static class WorkbenchFilesEndpoint
                 Api.Protocol,
                 Ledger = shop.Ledger.Id,
                 Files = shop.Files.Select(file => new { file.Name, file.Text }),
-                Demo = DemoShop.Is(data),
+                Demo = !shop.Place.IsOfGroup && DemoShop.Is(data),
                 shop.PutAway,
             }
         );
