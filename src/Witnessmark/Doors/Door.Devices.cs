@@ -87,5 +87,5 @@ public sealed partial class Door
 
     // good once: whoever overhears a signature has nothing
     private bool Fresh(DoorRows rows, string nonce) =>
-        Nonce.Until(nonce, Key, Now) is { } until && rows.Use(nonce, until, Now);
+        Nonce.Until(nonce, KeyIn(rows), Now) is { } until && rows.Use(nonce, until, Now);
 }

@@ -74,7 +74,7 @@ public sealed partial class Door
                 who.Device,
                 $"{who.Person} confirmed the release of {job}."
             );
-            return Confirmation.Make(Key, Now, who.Person, who.Device, job);
+            return Confirmation.Make(KeyIn(rows), Now, who.Person, who.Device, job);
         });
 
     /// <summary>Writes down that an entry releases a job without a confirmation: it does not count on paper.</summary>

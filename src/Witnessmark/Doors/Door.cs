@@ -40,6 +40,9 @@ public sealed partial class Door(
 
     private DoorStore There => store ??= there();
 
+    /// <summary>The key inside a transaction: one of its own, which <see cref="Key"/> opens on first use, would wait for this one.</summary>
+    private byte[] KeyIn(DoorRows rows) => key ?? rows.KeyOrNew();
+
     private byte[] Key => key ??= There.Look(rows => rows.Key()) ?? There.Do(rows => rows.KeyOrNew());
 
     private DateTimeOffset Now => clock.GetUtcNow();

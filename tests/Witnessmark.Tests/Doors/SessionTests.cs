@@ -1,4 +1,5 @@
 using Witnessmark.Doors;
+using Witnessmark.Tests.Serve;
 
 namespace Witnessmark.Tests.Doors;
 
@@ -71,6 +72,19 @@ public sealed class SessionTests
             Assert.DoesNotContain(ClosedShop.Pin, kept, StringComparison.Ordinal);
             Assert.DoesNotContain(ClosedShop.Passphrase, kept, StringComparison.Ordinal);
         }
+    }
+
+    // the door's key is made on first use; made in a transaction of its own it would wait for the one it is needed in
+    [Fact]
+    public void What_is_asked_first_of_a_door_just_closed_may_be_a_confirmation()
+    {
+        using var folder = new TempFolder();
+        using var shop = new ClosedShop();
+        var door = new Door(folder.Path, () => shop.Workshop, shop.Clock);
+        Assert.Null(door.Close(ClosedShop.Lead, ClosedShop.Passphrase).No);
+        var lead = new SignedIn(ClosedShop.Lead, Role.Lead, "d-desk", shop.Clock.GetUtcNow().AddHours(1));
+        var given = door.Confirm(lead, "412", ClosedShop.Passphrase).Yes;
+        Assert.True(door.IsConfirmed(given, "e1", ClosedShop.Lead, "d-desk", "412"));
     }
 
     [Fact]
