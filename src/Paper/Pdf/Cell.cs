@@ -109,8 +109,9 @@ internal sealed record Cell(
             yield return new(Plain(line), face);
     }
 
-    /// <summary>A text that is kept in one line where it fits: a number with its unit.</summary>
-    public static Sentence Whole(Sentence text) => text.Written(said => said.Replace(' ', Glue));
+    /// <summary>A text that is kept in one line where it fits: a number with its unit. What stands in brackets may have the next line.</summary>
+    public static Sentence Whole(Sentence text) =>
+        text.Written(said => said.Replace(' ', Glue).Replace($"{Glue}(", " ("));
 
     private static string Plain(string line) => line.Replace(Glue, ' ');
 
