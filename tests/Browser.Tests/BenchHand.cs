@@ -32,17 +32,21 @@ public sealed class BenchHand(IPage page, string address)
     /// <summary>Goes to a screen: inside the program where it runs, as a link does, for starting it takes seconds; else by its address.</summary>
     public async Task Open(string path)
     {
-        if (!await page.EvaluateAsync<bool>(GoInside, address + path))
-            await page.GotoAsync(address + path);
-        await page.Locator("main:not(.starting) h1").First.WaitForAsync(); // not the page that is shown while the program starts
+        if (await page.EvaluateAsync<bool>(GoInside, address + path))
+            await Stands();
+        else
+            await OpenAnew(path);
     }
 
     /// <summary>Goes to a screen by its address, so that the program starts anew.</summary>
     public async Task OpenAnew(string path)
     {
         await page.GotoAsync(address + path);
-        await page.Locator("main:not(.starting) h1").First.WaitForAsync();
+        await Stands();
     }
+
+    // not the page that is shown while the program starts
+    private Task Stands() => page.Locator("main:not(.starting) h1").First.WaitForAsync();
 
     // two frames: by then the screen that was left is gone
     private const string GoInside = """

@@ -29,6 +29,7 @@ public enum RoundedTo
 public static class ConvertedNumber
 {
     private const int Least = 2;
+    private const double Exact = 1e15; // from here on a double has no digit behind the point that is certain
 
     /// <summary>The number in the other unit, as English writes it.</summary>
     /// <param name="digits">The number as it is written, <c>0.35</c>.</param>
@@ -55,6 +56,8 @@ public static class ConvertedNumber
     /// <param name="rounded">Which way.</param>
     public static string At(double value, int decimals, RoundedTo rounded = RoundedTo.Nearest)
     {
+        if (Math.Abs(value) >= Exact)
+            return value.ToString("F0", CultureInfo.InvariantCulture); // no digit of it could be rounded
         var exact = (decimal)value; // fifteen digits: what the conversion adds behind them rounds nothing up
         var scale = (decimal)Math.Pow(10, decimals);
         var whole = rounded switch

@@ -9,16 +9,7 @@ public static class CampaignList
 {
     internal static Sentence Heading => $"Recalls and bulletins";
 
-    internal static void Write(Pages pages, JobState state)
-    {
-        var lines = Of(state).ToList();
-        if (lines.Count == 0)
-            return;
-        pages.Begin(Heading, 20);
-        foreach (var (line, loud) in lines)
-            pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
-        pages.End();
-    }
+    internal static void Write(Pages pages, JobState state) => LineList.Write(pages, Heading, Of(state));
 
     /// <summary>The sentences in order, the open ones first, and whether they are loud.</summary>
     public static IEnumerable<(Sentence Line, bool Loud)> Of(JobState state)

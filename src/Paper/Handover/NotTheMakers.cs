@@ -8,16 +8,7 @@ public static class NotTheMakers
 {
     internal static Sentence Heading => $"Judged by a figure that is not the maker's, the law's or a standard's";
 
-    internal static void Write(Pages pages, JobState state)
-    {
-        var lines = Of(state).ToList();
-        if (lines.Count == 0)
-            return;
-        pages.Begin(Heading, 20);
-        foreach (var (line, loud) in lines)
-            pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
-        pages.End();
-    }
+    internal static void Write(Pages pages, JobState state) => LineList.Write(pages, Heading, Of(state));
 
     /// <summary>A sentence for each point, safety first, and whether a name is missing in it.</summary>
     public static IEnumerable<(Sentence Line, bool Loud)> Of(JobState state) =>

@@ -9,7 +9,7 @@ internal static class SaidLists
     public static void Write(Pages pages, JobState state)
     {
         foreach (var (heading, lines) in Of(state))
-            Write(pages, heading, lines);
+            LineList.Write(pages, heading, lines.Select(l => (l, false)));
     }
 
     /// <summary>The lists with their headings; some may be empty.</summary>
@@ -27,15 +27,5 @@ internal static class SaidLists
             .Points.SelectMany(p => p.Notes.Select(n => (Sentence)$"{p.Point.Title}: {n.Text} ({n.Entry.By})"))
             .Concat(state.Notes.Select(n => (Sentence)$"{n.Text} ({n.Entry.By})"));
         yield return ($"Notes", [.. notes]);
-    }
-
-    private static void Write(Pages pages, Sentence heading, IReadOnlyList<Sentence> lines)
-    {
-        if (lines.Count == 0)
-            return;
-        pages.Begin(heading, 20);
-        foreach (var line in lines)
-            pages.Row([Cell.Of(0, Pages.Width, (line, Typeface.Body))], 1.5, false);
-        pages.End();
     }
 }

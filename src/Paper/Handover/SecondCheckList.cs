@@ -8,16 +8,7 @@ public static class SecondCheckList
 {
     internal static Sentence Heading => $"Read again by a second person, who had not been shown the first reading";
 
-    internal static void Write(Pages pages, JobState state)
-    {
-        var lines = Of(state).ToList();
-        if (lines.Count == 0)
-            return;
-        pages.Begin(Heading, 20);
-        foreach (var (line, loud) in lines)
-            pages.Row([Cell.Of(0, Pages.Width, (line, loud ? Typeface.Strong : Typeface.Body))], 1.5, false);
-        pages.End();
-    }
+    internal static void Write(Pages pages, JobState state) => LineList.Write(pages, Heading, Of(state));
 
     /// <summary>A sentence for each point that was read, and whether something is missing in it.</summary>
     public static IEnumerable<(Sentence Line, bool Loud)> Of(JobState state) =>

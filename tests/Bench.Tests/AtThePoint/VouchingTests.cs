@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Witnessmark.Bench.Jobs;
-using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Tests.Jobs;
 
 namespace Witnessmark.Bench.Tests.AtThePoint;
@@ -117,20 +115,12 @@ public class VouchingTests
     /// <summary>All is well but that nobody has vouched.</summary>
     private static AtWork Finished(bool asAnEarlierProgram = false)
     {
-        var work = asAnEarlierProgram ? ArrivedEarlier() : new AtWork().Arrives();
+        var work = asAnEarlierProgram ? new AtWork().ArrivesWithout("vouching") : new AtWork().Arrives();
         while (work.State.Points.FirstOrDefault(p => p.Marked is null) is { } open)
             if (open.Point.Id == Axle)
                 work.ReadsSides(["29.0 mm", "29.0 mm", "29.0 mm"], ["29.0 mm", "29.0 mm", "29.0 mm"]).Marks(Axle);
             else
                 work.DoesWell(open.Point.Id);
         return work;
-    }
-
-    private static AtWork ArrivedEarlier()
-    {
-        var now = new AtWork().Arrives().Last.Body.GetRawText();
-        Assert.Contains(",\"vouching\":true", now);
-        using var then = JsonDocument.Parse(now.Replace(",\"vouching\":true", ""));
-        return new AtWork().Writes(EntryKind.Arrival, then.RootElement.Clone());
     }
 }

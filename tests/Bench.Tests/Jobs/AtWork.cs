@@ -61,20 +61,19 @@ internal sealed class AtWork(string device = "tablet", Workbench? at = null, str
     public AtWork ReadsSecond(string point, string? instrument, params string[] raw) =>
         Writes(EntryKind.SecondReading, EntryBody.Reading(point, raw, null, instrument));
 
-    public AtWork Arrives()
+    public AtWork Arrives() => ArrivesChecked();
+
+    /// <summary>The job as an earlier program opened it, which did not write this word.</summary>
+    public AtWork ArrivesWithout(string word)
     {
-        var machine = Bench.Workshop.Machines["fell-640-0412"];
-        return Writes(
-            EntryKind.Arrival,
-            EntryBody.Arrival(
-                machine.Id,
-                machine.Sheet,
-                Bench.Newest(machine.Sheet)!.Revision,
-                "handover",
-                Bench.Book.Purposes["handover"]
-            )
-        );
+        var now = new AtWork().Arrives().Last.Body.GetRawText();
+        Assert.Contains($",\"{word}\":true", now);
+        using var then = JsonDocument.Parse(now.Replace($",\"{word}\":true", ""));
+        return Writes(EntryKind.Arrival, then.RootElement.Clone());
     }
+
+    /// <summary>Corrects a point by what was done, in words.</summary>
+    public AtWork Does(string point, string words) => Writes(EntryKind.Correction, EntryBody.Did(point, words));
 
     public AtWork Reads(string point, params string[] raw) =>
         ReadsWith(Bench.Book.Points[point].Reading.Instrument, point, raw);

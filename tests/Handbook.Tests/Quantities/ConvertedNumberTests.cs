@@ -32,6 +32,7 @@ public sealed class ConvertedNumberTests
     [InlineData("-3", "°C", "°F", "27")] // 26.6
     [InlineData("-0.25", "mm", "in", "-0.0098")] // -0.0098425
     [InlineData("0", "mm", "in", "0")]
+    [InlineData("1000000000000000000000000000000", "in", "mm", "25400000000000000000000000000000")] // nobody's reading, and no fault
     public void Keeps_the_digits_that_it_had(string digits, string from, string to, string converted) =>
         Assert.Equal(converted, Of(digits, from, to));
 
