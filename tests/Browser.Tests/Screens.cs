@@ -88,6 +88,7 @@ public static class Screens
         ("door-passphrase", DoorPassphrase),
         ("door-in", DoorIn),
         // from here on in the largest text, the strongest contrast and for the other hand
+        ("chain-us", OtherUnits),
         ("settings-stronger", Stronger),
         ("search-stronger", hand => Searched(hand, "slack")),
         ("today-stronger", hand => hand.Open("")),
@@ -191,6 +192,14 @@ public static class Screens
         await hand.Page.Locator("#secret").FillAsync(DoorTests.Passphrase);
         await hand.Page.Locator("#send").ClickAsync();
         await hand.Page.Locator("#sign-out").WaitForAsync();
+    }
+
+    // the longest that a quantity gets; those after it are drawn so too, with the largest text
+    private static async Task OtherUnits(BenchHand hand)
+    {
+        await hand.Open("settings");
+        await hand.Page.Locator("#units .choice").Last.ClickAsync();
+        await hand.Point("chain-slack");
     }
 
     private static async Task Stronger(BenchHand hand)

@@ -48,6 +48,26 @@ public sealed class SettingsTests(Published published, Chromium chromium)
         Assert.True(await Lightness(hand) > 200);
     }
 
+    // by hand, NIST SP 811 (2008), B.8: 13 mm = 0.51181 in, 32 mm = 1.25984 in, 18 mm = 0.70866 in
+    [Fact]
+    public async Task In_other_units_all_is_converted_but_the_working_and_what_is_typed()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Open("settings");
+        await Choose(hand, "units", "US: in, lbf·ft, mi, psi");
+        await hand.Point("chain-slack");
+        await Assertions.Expect(hand.Page.Locator(".figure strong")).ToHaveTextAsync("0.52 – 1.25 in (13 – 32 mm)");
+        await Assertions.Expect(hand.Page.Locator(".num-value i").First).ToHaveTextAsync("mm");
+        await hand.Read("75", "25");
+        await hand.SeesVerdict("Outside by 0.71 in (18 mm)");
+        await hand.Page.Locator(".working summary").First.ClickAsync();
+        await Assertions.Expect(hand.Page.Locator(".working ol").First).Not.ToContainTextAsync(" in (");
+        await hand.Page.ReloadAsync();
+        await hand.SeesVerdict("Outside by 0.71 in (18 mm)");
+    }
+
     [Fact]
     public async Task Each_person_has_their_own()
     {

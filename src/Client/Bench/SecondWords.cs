@@ -9,10 +9,7 @@ internal static class SecondWords
     public static string Title => Say($"Second check");
     public static string Here => Say($"The second person is here");
 
-    public static string Yourself =>
-        Say(
-            $"Read it yourself and enter what you read. What the first person read, and how it was judged, is shown afterwards."
-        );
+    public static string Yourself => Say($"Enter what you read yourself. The first reading is shown afterwards.");
 
     public static string Waits =>
         Say($"A second person has still to read it, without seeing what you read. Until then the machine stays.");
