@@ -32,7 +32,7 @@ public class NotTheMakersTests
                 ("Pads: ≥ 1.5 mm, the workshop's figure, not the maker's. Bram Okello vouches for it.", false),
                 ("Axle: ≤ 6 mm, common practice, not the maker's figure. Nobody has vouched for it.", true),
                 (
-                    "Chain once round: ≤ 6 mm, common practice, not the maker's figure. No safety point; nobody has to vouch for it.",
+                    "No points of safety, nobody has to vouch: Chain once round: ≤ 6 mm, common practice, not the maker's figure.",
                     false
                 ),
             ],

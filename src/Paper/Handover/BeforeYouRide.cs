@@ -7,21 +7,9 @@ namespace Witnessmark.Paper.Handover;
 /// <summary>The cautions of the machine as it stands, and who has the last word. What follows from the work is told by <see cref="WhatToExpect"/>.</summary>
 public static class BeforeYouRide
 {
-    private const double Gutter = 14;
-
-    /// <summary>The cautions, with the code that proves the sheet beside them.</summary>
-    internal static void Write(Pages pages, JobState state, Cell code)
-    {
-        var width = code.X - Gutter;
-        IReadOnlyList<Cell> row =
-        [
-            Cell.Later(0, width, t => new(0, width, [.. Of(state).SelectMany(s => Hanging(s.In(t), width))])),
-            code,
-        ];
-        pages.Begin($"Before you ride", pages.HeightOf(row, 2));
-        pages.Row(row, 2, false);
-        pages.End();
-    }
+    /// <summary>The cautions in a column of this width.</summary>
+    internal static Cell Column(JobState state, double width) =>
+        Cell.Later(0, width, t => new(0, width, [.. Of(state).SelectMany(s => Hanging(s.In(t), width))]));
 
     /// <summary>A dash before the first line, and the further lines under its text.</summary>
     private static IEnumerable<TextLine> Hanging(string sentence, double width) =>

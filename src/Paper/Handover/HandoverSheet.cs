@@ -73,8 +73,6 @@ public static class HandoverSheet
         CampaignList.Write(pages, state);
         WhatToExpect.Write(pages, expected);
         PhotographList.Write(pages, state, pictures);
-        var head = LogBookFile.Head(state, bench);
-        BeforeYouRide.Write(pages, state, SheetEnd.Code(state, bench.Workshop.Id, head, seal));
-        SheetEnd.Write(pages, state, head, seal);
+        SheetEnd.Write(pages, state, bench.Workshop.Id, LogBookFile.Head(state, bench), seal);
     }
 }

@@ -9,20 +9,23 @@ internal static class MeasuredTable
 {
     private const double PointAt = 19;
     private const double LimitAt = 166;
-    private const double FoundAt = 280;
-    private const double RuleAt = 352;
-    private const double LeftAt = 441;
+    private const double FoundAt = 282;
+    private const double RuleAt = 360;
+    private const double LeftAt = 447;
     private const double Gutter = 8;
 
     public static void Write(Pages pages, JobState state)
     {
-        var rows = state.Points.Where(p => p.IsMeasured()).Select(Row).ToList();
+        var points = state.Points.Where(p => p.IsMeasured()).ToList();
+        var origins = new SharedOrigins(points);
+        var rows = points.Select(p => Row(p, origins)).ToList();
         if (rows.Count == 0)
             return;
         pages.Begin($"What we found and what we left it at", pages.HeightOf(rows[0]), Columns());
         foreach (var row in rows)
-            pages.Row(row, 3.5);
+            pages.Row(row, 2);
         pages.End();
+        origins.Write(pages);
     }
 
     private static IReadOnlyList<Cell> Columns() =>
@@ -33,7 +36,7 @@ internal static class MeasuredTable
             Cell.Of(LeftAt, Pages.Width - LeftAt, ($"Left at", Typeface.Aside)),
         ];
 
-    private static IReadOnlyList<Cell> Row(PointState point)
+    private static IReadOnlyList<Cell> Row(PointState point, SharedOrigins origins)
     {
         List<Cell> row =
         [
@@ -48,7 +51,7 @@ internal static class MeasuredTable
                 LimitAt,
                 FoundAt - LimitAt - Gutter,
                 (Cell.Whole(PointWords.Limit(point)), Typeface.Body),
-                (PointWords.Origin(point), Typeface.Aside)
+                (origins.Of(point), Typeface.Aside)
             ),
             Cell.Of(FoundAt, RuleAt - FoundAt - Gutter, (Cell.Whole(PointWords.Found(point)), Typeface.Body)),
             Cell.Of(

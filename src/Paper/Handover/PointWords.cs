@@ -45,7 +45,8 @@ public static class PointWords
             : Sentence.Of(title);
     }
 
-    private static Sentence Of(Origin? origin) =>
+    /// <summary>Who demands something.</summary>
+    public static Sentence Of(Origin? origin) =>
         origin switch
         {
             null => Sentence.Empty,

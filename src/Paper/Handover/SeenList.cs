@@ -4,31 +4,25 @@ using Witnessmark.Paper.Pdf;
 
 namespace Witnessmark.Paper.Handover;
 
-/// <summary>What was looked at or done without a limit to measure by: two columns, a line each.</summary>
+/// <summary>What was looked at or done without a limit to measure by: in two columns.</summary>
 internal static class SeenList
 {
-    private const double Second = Pages.Width / 2 + 6;
-    private const double Column = Pages.Width / 2 - 6;
-
     public static void Write(Pages pages, JobState state)
     {
         var points = state.Points.Where(p => !p.IsMeasured() && !p.IsTightened()).ToList();
         if (points.Count == 0)
             return;
-        pages.Begin($"Seen and done", 20);
-        // Read down the left column first: that is bench order.
-        var half = (points.Count + 1) / 2;
-        for (var i = 0; i < half; i++)
-            pages.Row([.. Cells(points[i], 0), .. i + half < points.Count ? Cells(points[i + half], Second) : []], 2.5);
+        pages.Begin($"Seen and done", 14);
+        pages.InColumns([.. points.Select(Cells)]);
         pages.End();
     }
 
-    private static IEnumerable<Cell> Cells(PointState point, double x) =>
+    private static IReadOnlyList<Cell> Cells(PointState point) =>
         [
-            SheetHead.Stripe(point.Stripe, x),
-            Cell.Of(
-                x + 19,
-                Column - 19,
+            SheetHead.Stripe(point.Stripe, 0),
+            Cell.RunIn(
+                19,
+                Pages.ColumnWidth - 19,
                 (Sentence.Of(point.Point.Title), Typeface.Strong),
                 (Said(point), Typeface.Aside)
             ),

@@ -9,6 +9,7 @@ namespace Witnessmark.Paper.Handover;
 internal static class SheetEnd
 {
     private const double PlainWidth = 84;
+    private const double Gutter = 14;
     private const double SignedWidth = 112; // 81 modules of 0.49 mm: three dots each in a scan of 150 dpi
 
     /// <summary>The code, at the right edge.</summary>
@@ -22,14 +23,21 @@ internal static class SheetEnd
         return Cell.Of(Pages.Width - width, width, QrDrawing.Of(text, label));
     }
 
-    public static void Write(Pages pages, JobState state, string head, ShopSeal? seal)
+    /// <summary>Cautions, signatures and what the code is, with the code at their side.</summary>
+    public static void Write(Pages pages, JobState state, string workshop, string head, ShopSeal? seal)
     {
-        pages.Row(
-            [Signature(0, $"released by", Name(state)), Signature(200, $"received by", Sentence.Empty)],
-            0,
-            false
+        var code = Code(state, workshop, head, seal);
+        var width = code.X - Gutter;
+        pages.Beside(
+            $"Before you ride",
+            [
+                [BeforeYouRide.Column(state, width)],
+                [Signature(0, $"released by", Name(state)), Signature(200, $"received by", Sentence.Empty)],
+                [Cell.Of(0, width, (Proof(state, head, seal), Typeface.Aside with { Size = 7.5 }))],
+            ],
+            code
         );
-        pages.Row([Cell.Of(0, Pages.Width, (Proof(state, head, seal), Typeface.Aside with { Size = 7.5 }))], 4, false);
+        pages.End();
     }
 
     /// <summary>What an unsigned code holds: the job and the seal of its log book.</summary>

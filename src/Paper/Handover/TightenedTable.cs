@@ -20,7 +20,7 @@ internal static class TightenedTable
             return;
         pages.Begin($"Tightened", pages.HeightOf(rows[0]), Columns());
         foreach (var row in rows)
-            pages.Row(row, 3.5);
+            pages.Row(row, 2);
         pages.End();
     }
 

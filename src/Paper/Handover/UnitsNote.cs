@@ -11,7 +11,7 @@ internal static class UnitsNote
         tongue.Units == UnitSystem.AsWritten
             ? null
             : (Sentence)
-                $"Converted values are rounded, the ends of a limit into what it permits. In brackets, and on the rules, it stands as it was read or printed: that counts.";
+                $"Converted values are rounded, limits into what they permit. In brackets and on the rules: as read or printed; that counts.";
 
     public static void Write(Pages pages)
     {

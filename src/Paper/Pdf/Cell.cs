@@ -4,7 +4,17 @@ using Witnessmark.Paper.Drawings;
 namespace Witnessmark.Paper.Pdf;
 
 /// <summary>One line of text.</summary>
-internal sealed record TextLine(string Text, Typeface Face);
+/// <param name="Text">The line, or what is left of it after the words before.</param>
+/// <param name="Face">How it is set.</param>
+/// <param name="Before">Words in another face that the line begins with, or null.</param>
+internal sealed record TextLine(string Text, Typeface Face, TextLine? Before = null)
+{
+    /// <summary>All that the line says.</summary>
+    public string Whole => Before is null ? Text : $"{Before.Text} {Text}";
+
+    /// <summary>From this line to the next.</summary>
+    public double Leading => Math.Max(Face.Leading, Before?.Face.Leading ?? 0);
+}
 
 /// <summary>One column of a row: lines of text, a drawing, or a picture.</summary>
 /// <param name="X">From the left edge of the text area.</param>
@@ -32,13 +42,13 @@ internal sealed record Cell(
     public double Height =>
         Drawing is { } d ? d.Height * Scale
         : Picture is { } p ? p.PixelHeight * Scale
-        : Lines.Sum(l => l.Face.Leading);
+        : Lines.Sum(l => l.Leading);
 
     /// <summary>What it says in letters, in the order in which they are drawn.</summary>
     public IEnumerable<string> Said(Tongue tongue) =>
         Drawing is { } d
             ? d.Shapes.OfType<Words>().Select(w => Printable.Of(w.Text.In(tongue)))
-            : Lines.Select(l => l.Text);
+            : Lines.Select(l => l.Whole);
 
     /// <summary>The cell in a language, its text broken to the width.</summary>
     public Cell In(Tongue tongue) => Waiting is null ? this : Waiting(tongue);
@@ -58,6 +68,45 @@ internal sealed record Cell(
                     .SelectMany(t => Broken(Printable.Of(t.Text!), t.Face, width)),
             ]
         );
+
+    /// <summary>A name, in the same line what is said of it, and under both what else is.</summary>
+    public static Cell RunIn(
+        double x,
+        double width,
+        (Sentence Text, Typeface Face) name,
+        (Sentence Text, Typeface Face) said,
+        params (Sentence? Text, Typeface Face)[] under
+    ) =>
+        Later(
+            x,
+            width,
+            tongue =>
+                new(
+                    x,
+                    width,
+                    [
+                        .. RunIn(
+                            Set(x, width, [(name.Text.In(tongue), name.Face)]).Lines,
+                            Printable.Of(said.Text.In(tongue)),
+                            said.Face,
+                            width
+                        ),
+                        .. Of(x, width, under).In(tongue).Lines,
+                    ]
+                )
+        );
+
+    /// <summary>Lines, with a text that begins in the last of them.</summary>
+    private static IEnumerable<TextLine> RunIn(IReadOnlyList<TextLine> lines, string text, Typeface face, double width)
+    {
+        if (lines.Count == 0 || text.Length == 0)
+            return lines;
+        var taken = WidthOf($"{lines[^1].Text} ", lines[^1].Face);
+        var broken = Broken(text, face, width, taken).ToList();
+        return broken[0].Text.Length == 0
+            ? [.. lines, .. broken.Skip(1)]
+            : [.. lines.SkipLast(1), broken[0] with { Before = lines[^1] }, .. broken.Skip(1)];
+    }
 
     /// <summary>A cell that is set when its language is known.</summary>
     public static Cell Later(double x, double width, Func<Tongue, Cell> set) => new(x, width, []) { Waiting = set };
@@ -88,22 +137,24 @@ internal sealed record Cell(
             Picture: picture
         );
 
-    private static IEnumerable<TextLine> Broken(string text, Typeface face, double width)
+    /// <summary>The text line by line; the first is as much shorter as is taken already, and empty where no word fits into it.</summary>
+    private static IEnumerable<TextLine> Broken(string text, Typeface face, double width, double taken = 0)
     {
         var line = "";
+        var free = width - taken;
         foreach (
             var word in text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries)
                 .SelectMany(w => Pieces(w, face, width))
         )
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length == 0 || WidthOf(longer, face) <= width)
+            if ((line.Length == 0 && free == width) || WidthOf(longer, face) <= free)
             {
                 line = longer;
                 continue;
             }
             yield return new(Plain(line), face);
-            line = word;
+            (line, free) = (word, width);
         }
         if (line.Length > 0)
             yield return new(Plain(line), face);

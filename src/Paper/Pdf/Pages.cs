@@ -6,11 +6,17 @@ namespace Witnessmark.Paper.Pdf;
 /// <remarks>Rows are placed first and drawn at the end: only then is it known what all pages say, and the file's tags follow the reading order.</remarks>
 internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
 {
-    private const double Top = 38;
-    private const double Foot = 46; // the footer stands in it
+    private const double Top = 34;
+    private const double Foot = 42; // the footer stands in it
 
     /// <summary>Width of the text area, the same on every paper.</summary>
-    public const double Width = 515;
+    public const double Width = 527;
+
+    private const double ColumnGap = 12;
+    private const double Between = 4; // one thing in a column and the next
+
+    /// <summary>Width of one of two columns.</summary>
+    public const double ColumnWidth = (Width - ColumnGap) / 2;
 
     private readonly List<PlacedRow> placed = [];
     private IReadOnlyList<Cell>[] repeated = [];
@@ -20,6 +26,9 @@ internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
 
     private double Bottom => size.Height - Foot;
 
+    /// <summary>What a page holds under a heading that stands on it again.</summary>
+    private double Room => Bottom - Top - 60;
+
     /// <summary>For whom the pages are written.</summary>
     public Tongue Tongue => tongue;
 
@@ -27,16 +36,23 @@ internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
     public void Gap(double height) => y = y <= Top ? y : y + height;
 
     /// <summary>Begins a part: its heading and columns, kept with the first row, and repeated where the rows go on.</summary>
-    public void Begin(Sentence heading, double firstRow, IReadOnlyList<Cell>? columns = null)
+    public void Begin(Sentence heading, double firstRow, IReadOnlyList<Cell>? columns = null) =>
+        Begin(heading, Typeface.Heading, 10, firstRow, columns);
+
+    /// <summary>Begins a part of the part before.</summary>
+    public void BeginWithin(Sentence heading, double firstRow) =>
+        Begin(heading, Typeface.Subheading, 4, firstRow, null);
+
+    private void Begin(Sentence heading, Typeface face, double gap, double firstRow, IReadOnlyList<Cell>? columns)
     {
         End();
-        Gap(13);
-        var title = (IReadOnlyList<Cell>)[Cell.Of(0, Width, (heading, Typeface.Heading)).In(tongue)];
-        Ask(title.Max(c => c.Height) + 22 + firstRow);
-        Row(title, 2, false);
+        Gap(gap);
+        var title = (IReadOnlyList<Cell>)[Cell.Of(0, Width, (heading, face)).In(tongue)];
+        Ask(title.Max(c => c.Height) + (columns is null ? 4 : 22) + firstRow);
+        Row(title, face == Typeface.Heading ? 2 : 1, false);
         if (columns is not null)
             Place(columns, 3, true, RowKind.Columns);
-        var goingOn = (IReadOnlyList<Cell>)[Cell.Of(0, Width, ($"{heading}, continued", Typeface.Heading))];
+        var goingOn = (IReadOnlyList<Cell>)[Cell.Of(0, Width, ($"{heading}, continued", face))];
         repeated = columns is null ? [goingOn] : [goingOn, columns];
         kind = columns is null ? RowKind.Text : RowKind.TableRow;
     }
@@ -48,10 +64,64 @@ internal sealed class Pages(PaperSize size, Sentence footer, Tongue tongue)
     public void Row(IReadOnlyList<Cell> cells, double padding = 4, bool ruled = true)
     {
         cells = [.. cells.Select(c => c.In(tongue))];
-        if (HeightOf(cells, padding) > Bottom - Top - 60)
+        if (HeightOf(cells, padding) > Room)
             InPieces(cells, padding, ruled);
         else
             Place(cells, padding, ruled, kind);
+    }
+
+    /// <summary>Things as wide as a column, in two columns, down the left one first.</summary>
+    public void InColumns(IReadOnlyList<IReadOnlyList<Cell>> things)
+    {
+        List<IReadOnlyList<Cell>> left = [.. things.Select(t => t.Select(c => c.In(tongue)).ToList())];
+        while (left.Count > 0)
+        {
+            double[] heights = [.. left.Select(t => HeightOf(t, 0) + Between)];
+            Ask(Math.Min(heights[0], Room));
+            var (first, second) = TwoColumns.Of(heights, Bottom - y);
+            if (first == 0)
+                Row(left[0], 0, false); // taller than a page
+            else
+                Place([
+                    .. Stacked(left.Take(first), 0),
+                    .. Stacked(left.Skip(first).Take(second), ColumnWidth + ColumnGap),
+                ]);
+            left.RemoveRange(0, Math.Max(1, first + second));
+        }
+    }
+
+    /// <summary>Rows one under the other with a tall cell at their side, kept together under a heading where a page has room for that.</summary>
+    public void Beside(Sentence heading, IReadOnlyList<IReadOnlyList<Cell>> rows, Cell tall)
+    {
+        var set = rows.Select(r => (IReadOnlyList<Cell>)[.. r.Select(c => c.In(tongue))]).ToList();
+        var height = Math.Max(set.Sum(r => HeightOf(r, 0) + Between), tall.Height);
+        Begin(heading, Math.Min(height, Room));
+        if (height > Room)
+        {
+            foreach (var row in set.Append([tall]))
+                Row(row, 0, false);
+            return;
+        }
+        Ask(height);
+        Place([.. Stacked(set, 0), (tall, y)]);
+    }
+
+    /// <summary>One under the other from where the page is filled to.</summary>
+    private IEnumerable<(Cell Cell, double Top)> Stacked(IEnumerable<IReadOnlyList<Cell>> rows, double x)
+    {
+        var at = y;
+        foreach (var row in rows)
+        {
+            foreach (var cell in row)
+                yield return (cell with { X = cell.X + x }, at);
+            at += HeightOf(row, 0) + Between;
+        }
+    }
+
+    private void Place(IReadOnlyList<(Cell Cell, double Top)> cells)
+    {
+        placed.Add(new(page, kind, cells, null));
+        y = cells.Max(c => c.Top + c.Cell.Height);
     }
 
     /// <summary>Height of a row.</summary>

@@ -6,7 +6,7 @@ using Witnessmark.Paper.Drawings;
 namespace Witnessmark.Paper.Pdf;
 
 /// <summary>Draws placed rows page by page, and tags them: headings, tables, text and pictures in words.</summary>
-/// <remarks><b>Source.</b> ISO 32000-1:2008, 14.8 Tagged PDF: structure types H1, H2, P, Table, TR, TH, TD, Figure; anything else is an artifact.</remarks>
+/// <remarks><b>Source.</b> ISO 32000-1:2008, 14.8 Tagged PDF: structure types H1, H2, H3, P, Table, TR, TH, TD, Figure; anything else is an artifact.</remarks>
 internal sealed class TaggedPages
 {
     private readonly PdfDocument document;
@@ -38,7 +38,7 @@ internal sealed class TaggedPages
             canvas,
             Cell.Set(0, Pages.Width, [(footer, new Typeface(7.5, false, Ink.Soft))]).Lines.Take(1),
             Left,
-            size.Height - 34
+            size.Height - 31
         );
         tags.End();
     }
@@ -116,6 +116,7 @@ internal sealed class TaggedPages
     private static PdfBlockLevelElementTag TagOf(Typeface face) =>
         face == Typeface.Title ? PdfBlockLevelElementTag.Heading1
         : face == Typeface.Heading ? PdfBlockLevelElementTag.Heading2
+        : face == Typeface.Subheading ? PdfBlockLevelElementTag.Heading3
         : PdfBlockLevelElementTag.Paragraph;
 
     private void Rule(XGraphics canvas, PlacedRow row)
@@ -130,11 +131,20 @@ internal sealed class TaggedPages
     /// <summary>Draws lines one under the other; each ends with a space, so that read aloud the last word of one is not joined to the next.</summary>
     private static double Write(XGraphics canvas, IEnumerable<TextLine> lines, double x, double top)
     {
-        foreach (var (text, face) in lines)
+        foreach (var line in lines)
         {
-            canvas.DrawString($"{text} ", face.Font, new XSolidBrush(PdfPen.Grey(face.Ink)), x, top + face.Size);
-            top += face.Leading;
+            var from = line.Before is { } before ? Write(canvas, before, x, top + before.Face.Size) : x;
+            Write(canvas, line, from, top + (line.Before ?? line).Face.Size);
+            top += line.Leading;
         }
         return top;
+    }
+
+    /// <summary>Draws words on a base line; where the next begin.</summary>
+    private static double Write(XGraphics canvas, TextLine words, double x, double baseLine)
+    {
+        var text = $"{words.Text} ";
+        canvas.DrawString(text, words.Face.Font, new XSolidBrush(PdfPen.Grey(words.Face.Ink)), x, baseLine);
+        return x + Cell.WidthOf(text, words.Face);
     }
 }

@@ -11,6 +11,7 @@ internal sealed record Typeface(double Size, bool Bold = false, Ink Ink = Ink.Fu
 {
     public static readonly Typeface Title = new(20, true);
     public static readonly Typeface Heading = new(11.5, true);
+    public static readonly Typeface Subheading = new(9.5, true);
     public static readonly Typeface Body = new(9);
     public static readonly Typeface Strong = new(9, true);
     public static readonly Typeface Aside = new(8, false, Ink.Soft);
@@ -19,5 +20,5 @@ internal sealed record Typeface(double Size, bool Bold = false, Ink Ink = Ink.Fu
     public XFont Font { get; } = SheetFonts.Of(Size, Bold);
 
     /// <summary>From one line to the next.</summary>
-    public double Leading => Size * 1.3;
+    public double Leading => Size * 1.23;
 }

@@ -28,7 +28,7 @@ public class FlatTests
         "RecordTables.<Table>b__2",
         "RoundRuleDrawing.Name",
         "RuleNumbers.Pushed",
-        "SeenList.<Said>b__4_0",
+        "SeenList.<Said>b__2_0",
     ];
 
     private static readonly string[] KnownInBench =

@@ -25,6 +25,24 @@ public sealed class PaperSizeTests
         Assert.Equal(width, pdf.GetPage(1).Width, 0.5);
     }
 
+    // what is handed over is a sheet of paper, printed on both sides
+    [Theory]
+    [InlineData("A4", "en", "as-written")]
+    [InlineData("A4", "en", "us")]
+    [InlineData("A4", "de", "as-written")]
+    [InlineData("A4", "de", "us")]
+    [InlineData("Letter", "en", "as-written")]
+    [InlineData("Letter", "en", "us")]
+    [InlineData("Letter", "de", "as-written")]
+    public void A_whole_handover_takes_two_pages(string paper, string language, string units)
+    {
+        using var job = new JobOnPaper();
+        string[] asked = ["--paper", paper, "--language", language, "--units", units];
+        Assert.Equal(0, RealProgram.Run("", ["judge", job.JobFile, "--out", job.Out, .. asked]).ExitCode);
+        using var pdf = PdfDocument.Open(Path.Combine(job.Out, "handover-412.pdf"));
+        Assert.Equal(2, pdf.NumberOfPages);
+    }
+
     [Theory]
     [InlineData("paper = \"A5\"", "\"A5\"", "\"A4\" or \"Letter\"")]
     [InlineData("paper = \"a4\"", "\"a4\"", "\"A4\" or \"Letter\"")]
