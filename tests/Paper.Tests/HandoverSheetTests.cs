@@ -1,5 +1,7 @@
 using System.Text;
 using UglyToad.PdfPig;
+using Witnessmark.Bench.Book;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
 using Witnessmark.Paper.Handover;
@@ -131,12 +133,16 @@ public sealed class HandoverSheetTests
     }
 
     [Theory]
-    [InlineData(0, 20)]
-    [InlineData(1, 20)]
-    [InlineData(40, 20)]
-    [InlineData(40, 400)]
-    [InlineData(3, 6000)]
-    public void Nothing_leaves_the_page_and_no_text_is_lost(int points, int nameLength)
+    [InlineData(ReadingKind.Value, 0, 20)]
+    [InlineData(ReadingKind.Value, 1, 20)]
+    [InlineData(ReadingKind.Value, 40, 20)]
+    [InlineData(ReadingKind.Value, 40, 400)]
+    [InlineData(ReadingKind.Value, 3, 6000)]
+    [InlineData(ReadingKind.Seen, 1, 20)]
+    [InlineData(ReadingKind.Seen, 40, 20)]
+    [InlineData(ReadingKind.Seen, 40, 400)]
+    [InlineData(ReadingKind.Seen, 3, 6000)]
+    public void Nothing_leaves_the_page_and_no_text_is_lost(ReadingKind kind, int points, int nameLength)
     {
         var figure = Figure(13, 32);
         var state = FullJob.Of(
@@ -145,7 +151,7 @@ public sealed class HandoverSheetTests
                     .Range(0, points)
                     .Select(i =>
                         State(
-                            Point($"p{i}", Name(i, nameLength)),
+                            Point($"p{i}", Name(i, nameLength), kind),
                             figure,
                             Stripe.Outside,
                             Reading(50, 1.2, figure, VerdictWord.Outside)
@@ -156,18 +162,7 @@ public sealed class HandoverSheetTests
         );
         var pdf = Print(state);
         using var document = PdfDocument.Open(pdf);
-        foreach (var page in document.GetPages())
-            Assert.All(
-                page.Letters,
-                l =>
-                    Assert.True(
-                        l.BoundingBox.Left >= 36
-                            && l.BoundingBox.Right <= 559
-                            && l.BoundingBox.Bottom >= 20
-                            && l.BoundingBox.Top <= 842 - 20,
-                        $"{l.Value} at {l.BoundingBox}"
-                    )
-            );
+        StaysOnThePage(document);
         var letters = document.GetPages().Sum(p => p.Letters.Count(l => l.Value == "§"));
         Assert.Equal(
             Enumerable.Range(0, points).Append(99).Sum(i => Name(i, nameLength).Count(c => c == '§')),
@@ -175,6 +170,54 @@ public sealed class HandoverSheetTests
         );
         foreach (var number in Enumerable.Range(1, document.NumberOfPages))
             Assert.Contains($"page{number}of{document.NumberOfPages}", Bare(document.GetPage(number).Text));
+    }
+
+    [Fact]
+    public void Forty_findings_stand_on_it_and_again_before_the_signatures()
+    {
+        var entry = FullJob.Chain()[0];
+        var state = FullJob.Held with
+        {
+            Findings =
+            [
+                .. Enumerable
+                    .Range(0, 40)
+                    .Select(i => new Finding(
+                        $"f{i}",
+                        entry,
+                        entry,
+                        "",
+                        Name(i, 90),
+                        Urgency.BeforeRiding,
+                        [],
+                        null,
+                        null
+                    )),
+            ],
+        };
+        var pdf = Print(state);
+        using var document = PdfDocument.Open(pdf);
+        StaysOnThePage(document);
+        var text = Text(pdf);
+        foreach (var finding in state.Findings)
+            Assert.Equal(2, text.Split(Bare(finding.What)).Length - 1);
+        Assert.Contains("receivedby", text);
+    }
+
+    private static void StaysOnThePage(PdfDocument document)
+    {
+        foreach (var page in document.GetPages())
+            Assert.All(
+                page.Letters,
+                l =>
+                    Assert.True(
+                        l.BoundingBox.Left >= 34
+                            && l.BoundingBox.Right <= 595 - 34
+                            && l.BoundingBox.Bottom >= 20
+                            && l.BoundingBox.Top <= 842 - 20,
+                        $"{l.Value} at {l.BoundingBox}"
+                    )
+            );
     }
 
     [Fact]

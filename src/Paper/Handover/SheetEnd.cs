@@ -10,7 +10,7 @@ internal static class SheetEnd
 {
     private const double PlainWidth = 84;
     private const double Gutter = 14;
-    private const double SignedWidth = 112; // 81 modules of 0.49 mm: three dots each in a scan of 150 dpi
+    private const double SignedWidth = 81 * 3 * 72.0 / 150; // 81 modules, three dots each in a scan of 150 dpi
 
     /// <summary>The code, at the right edge.</summary>
     public static Cell Code(JobState state, string workshop, string head, ShopSeal? seal)
