@@ -19,14 +19,20 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now) : IDi
     {
         if (straight.Take(arrived))
             return;
-        straight.Settle();
+        straight.Leave();
         if (Place(arrived))
             TakeWhatWaitedFor(arrived.Device, arrived.Epoch);
         ledger.ChangeTracker.Clear();
     }
 
-    /// <summary>To be called when all of a batch was taken, and before anything is asked of it.</summary>
+    /// <summary>From here on it is asked of another batch.</summary>
+    public void BeginBatch() => _asideInThisBatch.Clear();
+
+    /// <summary>To be called when all was taken, before it is committed.</summary>
     public void Settle() => straight.Settle();
+
+    /// <summary>The last order that there is.</summary>
+    public long Last => straight.Last;
 
     public void Dispose() => straight.Dispose();
 

@@ -27,7 +27,10 @@ internal sealed record Arrived(
 )
 {
     /// <summary>What the text is known by.</summary>
-    public string TextHash { get; } = EntryHash.OfText(Text);
+    public string TextHash => field ??= EntryHash.OfText(Text);
+
+    /// <summary>The entry as a row, without what the shop adds; null when it is damaged.</summary>
+    public KeptEntry? Row { get; } = Entry is null ? null : KeptEntry.Of(Entry);
 
     /// <summary>Reads what came from a device.</summary>
     public static Arrived Read(JsonElement json, string device, int epoch)

@@ -6,15 +6,16 @@ namespace Witnessmark.Ledger;
 /// One writer for all: batches that wait are committed together in the order in which they came, so that each waits for one
 /// write to the disk at most besides its own, and none is overtaken until it gives up.
 /// </summary>
+/// <typeparam name="T">A batch.</typeparam>
 /// <param name="write">Writes all in one transaction; when it throws, nothing of them is kept.</param>
-internal sealed class GroupCommit(Func<IReadOnlyList<Batch>, IReadOnlyList<Receipt>> write)
+internal sealed class GroupCommit<T>(Func<IReadOnlyList<T>, IReadOnlyList<Receipt>> write)
 {
     private const int MostTogether = 64;
     private readonly Channel<Waiting> waiting = Channel.CreateUnbounded<Waiting>(new() { SingleReader = true });
     private int started;
 
     /// <summary>Ends when the batch is on disk, or with why it is not.</summary>
-    public Task<Receipt> Take(Batch batch)
+    public Task<Receipt> Take(T batch)
     {
         var mine = new Waiting(batch, new(TaskCreationOptions.RunContinuationsAsynchronously));
         waiting.Writer.TryWrite(mine);
@@ -54,5 +55,5 @@ internal sealed class GroupCommit(Func<IReadOnlyList<Batch>, IReadOnlyList<Recei
         }
     }
 
-    private sealed record Waiting(Batch Batch, TaskCompletionSource<Receipt> Receipt);
+    private sealed record Waiting(T Batch, TaskCompletionSource<Receipt> Receipt);
 }

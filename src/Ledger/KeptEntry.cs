@@ -33,13 +33,10 @@ public sealed class KeptEntry
     /// <summary>The shop's clock, ISO 8601; recorded, never trusted for order.</summary>
     public required string Received { get; set; }
 
-    /// <summary>The row of an entry.</summary>
-    public static KeptEntry Of(Entry entry, long order, string jobHash, DateTimeOffset received)
-    {
-        var json = EntryJson.Write(entry);
-        return new()
+    /// <summary>The row of an entry, without what the shop adds.</summary>
+    public static KeptEntry Of(Entry entry) =>
+        new()
         {
-            Order = order,
             Id = entry.Id,
             Shop = entry.Shop,
             Job = entry.Job,
@@ -49,14 +46,21 @@ public sealed class KeptEntry
             Kind = entry.Kind,
             Body = CanonicalJson.Of(entry.Body),
             Strikes = entry.Strikes,
-            Covers = json.TryGetProperty("covers", out var covers) ? CanonicalJson.Of(covers) : null,
+            Covers = entry.Covers is null ? null : CanonicalJson.Of(EntryJson.Write(entry).GetProperty("covers")),
             At = entry.At,
             By = entry.By,
             DevicePrevious = entry.DevicePrevious,
             Hash = entry.Hash,
-            JobHash = jobHash,
-            Received = Moment.Text(received),
+            JobHash = "",
+            Received = "",
         };
+
+    /// <summary>The row of an entry.</summary>
+    public static KeptEntry Of(Entry entry, long order, string jobHash, DateTimeOffset received)
+    {
+        var row = Of(entry);
+        (row.Order, row.JobHash, row.Received) = (order, jobHash, Moment.Text(received));
+        return row;
     }
 
     /// <summary>The entry as the device wrote it.</summary>

@@ -15,7 +15,7 @@ public sealed class ShopLedger
 
     private readonly Func<LedgerContext> _context;
     private readonly TimeProvider _clock;
-    private readonly GroupCommit _writer;
+    private readonly GroupCommit<Brought> _writer;
     private readonly Action _tellOthers;
 
     /// <param name="context">A context for each piece of work.</param>
@@ -45,7 +45,7 @@ public sealed class ShopLedger
     public Receipt Accept(Batch batch) => AcceptAsync(batch).GetAwaiter().GetResult();
 
     /// <summary>The same for many at a time: those that wait go to the disk together.</summary>
-    public Task<Receipt> AcceptAsync(Batch batch) => _writer.Take(batch);
+    public Task<Receipt> AcceptAsync(Batch batch) => _writer.Take(Brought.By(batch));
 
     /// <summary>What came in after an order, at most <see cref="PageSize"/> entries.</summary>
     public LedgerPage After(long order) =>
@@ -115,15 +115,14 @@ public sealed class ShopLedger
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
 
-    private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Batch> batches)
+    private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Brought> batches)
     {
         var (receipts, head) = Do(ledger =>
         {
             using var transaction = ledger.BeginWriting();
-            Receipt[] receipts = [.. batches.Select(batch => Accept(ledger, batch))];
-            var head = HeadOf(ledger);
+            var accepted = Accept(ledger, batches);
             ledger.Keep(transaction);
-            return (receipts, head);
+            return accepted;
         });
         CameIn.Beat(head);
         _tellOthers();
@@ -137,12 +136,20 @@ public sealed class ShopLedger
             CameIn.Beat(head);
     }
 
-    internal Receipt Accept(LedgerContext ledger, Batch batch)
+    /// <summary>Inside a transaction: what is said of each batch, and the last order that there is then.</summary>
+    internal (IReadOnlyList<Receipt> Receipts, long Head) Accept(LedgerContext ledger, IReadOnlyList<Brought> batches)
     {
         using var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
-        foreach (var json in batch.Entries)
-            acceptance.Take(Arrived.Read(json, batch.Device, batch.Epoch).UnlessOf(batch.PutAway));
+        Receipt[] receipts = [.. batches.Select(batch => Accept(acceptance, batch))];
         acceptance.Settle();
+        return (receipts, acceptance.Last);
+    }
+
+    private Receipt Accept(Acceptance acceptance, Brought batch)
+    {
+        acceptance.BeginBatch();
+        foreach (var thing in batch.Things)
+            acceptance.Take(thing);
         return new(Id, acceptance.UpTo(batch.Device, batch.Epoch), acceptance.SetAsideOf(batch.Device, batch.Epoch));
     }
 

@@ -31,7 +31,10 @@ public sealed class DurabilityTests : IDisposable
         _shop.Post(_chain[0]);
         using (var context = Context())
         using (context.Database.BeginTransaction())
-            Assert.Equal(4, _shop.Ledger.Accept(context, new("bench", 1, [.. _chain.Select(EntryJson.Write)])).UpTo);
+        {
+            Batch whole = new("bench", 1, [.. _chain.Select(EntryJson.Write)]);
+            Assert.Equal(4, Assert.Single(_shop.Ledger.Accept(context, [Brought.By(whole)]).Receipts).UpTo);
+        }
         Assert.Equal(["bench-1"], _shop.Ids());
         Assert.Equal(1, Assert.Single(_shop.Ledger.Jobs()).Entries);
         Assert.Equal(4, _shop.Post(_chain).UpTo);

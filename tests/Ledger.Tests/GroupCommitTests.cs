@@ -7,7 +7,7 @@ public class GroupCommitTests
     {
         using var first = new ManualResetEventSlim();
         List<string[]> written = [];
-        var commit = new GroupCommit(batches =>
+        var commit = new GroupCommit<Batch>(batches =>
         {
             if (written.Count == 0)
                 first.Wait(TestContext.Current.CancellationToken);
@@ -27,7 +27,7 @@ public class GroupCommitTests
     public async Task One_that_cannot_be_written_takes_no_other_along()
     {
         using var first = new ManualResetEventSlim();
-        var commit = new GroupCommit(batches =>
+        var commit = new GroupCommit<Batch>(batches =>
         {
             first.Wait(TestContext.Current.CancellationToken);
             return batches.Any(b => b.Device == "bad")
