@@ -202,7 +202,7 @@ internal static class LoadTimes
                 )
             );
 
-    private static IEnumerable<Entry> Chain(string device, int count)
+    internal static IEnumerable<Entry> Chain(string device, int count)
     {
         string? previous = null;
         for (var seq = 1; seq <= count; seq++)

@@ -48,6 +48,9 @@ switch (args)
     case ["append"]:
         await LoadTimes.PrintAppend(500);
         return 0;
+    case ["growth"]:
+        GrowthTimes.Print();
+        return 0;
     case ["load", var seconds] when int.TryParse(seconds, out var time):
         await LoadTimes.Print(time);
         return 0;
@@ -55,7 +58,7 @@ switch (args)
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|append|load SECONDS|oracles COUNT|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|append|growth|load SECONDS|oracles COUNT|fuzz SECONDS [SEED]"
         );
         return 2;
 }

@@ -5,6 +5,7 @@ using Microsoft.Playwright;
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>The microphone as an instrument. Chromium hears a file of a known pitch; what is expected comes from how the sound was made.</summary>
+[Collection(typeof(AloneOnTheMachine))]
 public sealed partial class MicrophoneTests(Published published, Chromium chromium)
 {
     [Fact]

@@ -3,6 +3,7 @@ using Microsoft.Playwright;
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>The plan and its bench order, by taps on the published program.</summary>
+[Collection(typeof(AloneOnTheMachine))]
 public sealed class PlanTests(Published published, Chromium chromium)
 {
     [Fact]

@@ -2,7 +2,9 @@ using System.Diagnostics;
 
 [assembly: AssemblyFixture(typeof(Witnessmark.Browser.Tests.Published))]
 [assembly: AssemblyFixture(typeof(Witnessmark.Browser.Tests.Chromium))]
-[assembly: CollectionBehavior(CollectionBehavior.CollectionPerAssembly)]
+// each test has a shop, a browser and a store of its own, and waits for them most of the time
+[assembly: CollectionBehavior(CollectionBehavior.CollectionPerClass)]
+[assembly: Xunit.v3.Parallelization(MaxThreads = 2)]
 
 namespace Witnessmark.Browser.Tests;
 
