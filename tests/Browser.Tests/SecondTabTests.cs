@@ -88,7 +88,7 @@ public sealed class SecondTabTests(Published published, Chromium chromium)
         await hand.Sees("A newer version of the program runs in another tab: it was not saved");
         await hand.Page.AddInitScriptAsync(Newer);
         await hand.Page.Locator("#load-again").ClickAsync();
-        await hand.Page.Locator(".bench .dock").WaitForAsync();
+        await hand.Tap("Read again");
         await hand.Save(); // both numbers stand where they were typed
         await hand.SeesVerdict("Inside");
         await hand.SeesSaved(3, 3);

@@ -1,5 +1,3 @@
-using Microsoft.Playwright;
-
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>Somebody signs out without network and comes back two weeks later, with the question of <see cref="FaultTests"/>.</summary>

@@ -1,5 +1,3 @@
-using Witnessmark.Ledger.Doors;
-
 namespace Witnessmark.Doors;
 
 public sealed partial class Door
