@@ -58,7 +58,7 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now) : IDi
                 .Where(a => !ledger.Entries.Any(e => e.Id == a.Id && e.Hash == a.Hash))
                 .OrderBy(a => a.Seq)
                 .ThenBy(a => a.Number)
-                .Select(a => new Aside(a.Id, a.Seq, a.Why)),
+                .Select(a => new Aside(a.Id, a.Seq, a.Why, a.Reason == AsideReason.Conflict)),
         ];
 
     /// <summary>Whether anything that waits may be able to come in now.</summary>

@@ -20,7 +20,11 @@ public sealed record Batch(string Device, int Epoch, IReadOnlyList<JsonElement> 
 public sealed record Receipt(string Ledger, int UpTo, IReadOnlyList<Aside> SetAside);
 
 /// <summary>One thing set aside; id and number as far as they can be read.</summary>
-public sealed record Aside(string? Id, int? Seq, string Why);
+/// <param name="Id">Of the entry.</param>
+/// <param name="Seq">Its number.</param>
+/// <param name="Why">The reason in a sentence.</param>
+/// <param name="Conflict">Whether another entry holds its id or its number, or the one that it is bound to.</param>
+public sealed record Aside(string? Id, int? Seq, string Why, bool Conflict = false);
 
 /// <summary>A part of the ledger in the shop's order.</summary>
 /// <param name="Ledger">Which ledger speaks.</param>

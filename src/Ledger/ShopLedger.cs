@@ -197,7 +197,8 @@ public sealed class ShopLedger
         }
         catch (Exception broken) when (IsOfTheStore(broken))
         {
-            throw new LedgerUnavailable($"The ledger cannot be used: {broken.GetBaseException().Message}", broken);
+            var why = DiskFull.Is(broken) ? "the disk that it lies on is full." : broken.GetBaseException().Message;
+            throw new LedgerUnavailable($"The ledger cannot be used: {why}", broken);
         }
     }
 }

@@ -61,10 +61,10 @@ public sealed class BenchHand(IPage page, string address)
         }
         """;
 
-    /// <summary>Opens a point of the demo job.</summary>
-    public async Task Point(string point)
+    /// <summary>Opens a point of a job, the demo's where none is named.</summary>
+    public async Task Point(string point, string job = DemoJob)
     {
-        await Open($"jobs/{DemoJob}/bench/{point}");
+        await Open($"jobs/{job}/bench/{point}");
         await page.Locator(".bench .dock").WaitForAsync();
     }
 
@@ -131,6 +131,15 @@ public sealed class BenchHand(IPage page, string address)
     }
 
     public async Task Save() => await page.Locator("#save").ClickAsync();
+
+    /// <summary>Writes a note at the point that stands on the screen.</summary>
+    public async Task Note(string words)
+    {
+        await Tap("Note");
+        await page.Locator("#words").FillAsync(words);
+        await Save();
+        await page.Locator("#words").WaitForAsync(new() { State = WaitForSelectorState.Detached });
+    }
 
     public async Task Mark()
     {

@@ -19,7 +19,7 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), its microphone hears one (WAV, over and over), and it may know a shop; without a worker nothing is kept of the program.</summary>
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), its microphone hears one (WAV, over and over), and it may know a shop; without a worker nothing is kept of the program. A profile is that of a device that was closed.</summary>
     public async Task<BrowserDevice> Device(
         int width = 390,
         int height = 844,
@@ -27,10 +27,11 @@ public sealed class Chromium : IAsyncLifetime
         string? camera = null,
         KnownShop? knows = null,
         bool worker = true,
-        string? sound = null
+        string? sound = null,
+        string? profile = null
     )
     {
-        var profile = Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
+        profile ??= Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
         // service worker and offline need a persistent context
         var context = await playwright.Chromium.LaunchPersistentContextAsync(
             profile,
@@ -58,23 +59,5 @@ public sealed class Chromium : IAsyncLifetime
         );
         context.SetDefaultTimeout(60_000);
         return new(context, profile);
-    }
-}
-
-/// <summary>One device: a browser profile that is thrown away afterwards.</summary>
-public sealed class BrowserDevice(IBrowserContext context, string profile) : IAsyncDisposable
-{
-    public IBrowserContext Context => context;
-
-    public async Task<BenchHand> Open(RunningShop shop)
-    {
-        var page = context.Pages.Count > 0 ? context.Pages[0] : await context.NewPageAsync();
-        return await new BenchHand(page, shop.Address).Start();
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await context.CloseAsync();
-        Directory.Delete(profile, recursive: true);
     }
 }

@@ -16,7 +16,23 @@ public sealed class DoorTests(Published published, Chromium chromium)
         await using var desk = await chromium.Device(1440, 900);
         var lead = await desk.Open(shop);
         await Closes(lead);
+        // as the shop answers when the passphrase was shown longer than some minutes ago
+        await lead.Page.RouteAsync(
+            "**/api/door/device-code",
+            route =>
+                route.FulfillAsync(
+                    new()
+                    {
+                        Status = 428,
+                        ContentType = "application/json",
+                        Body = """{"error":"Once more."}""",
+                    }
+                ),
+            new() { Times = 1 }
+        );
         await lead.Tap("Let another device in");
+        await lead.Page.Locator("#show-again #secret").FillAsync(Passphrase);
+        await lead.Page.Locator("#show-again #send").ClickAsync();
         var code = await Said(lead, "#device-code");
 
         await using var tablet = await chromium.Device();

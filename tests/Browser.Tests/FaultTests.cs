@@ -43,8 +43,8 @@ public sealed class FaultTests(Published published, Chromium chromium)
         {
             foreach (var path in paths)
                 await hand.Page.RouteAsync(path, fault);
-            await Notes(hand, $"{name}, first");
-            await Notes(hand, $"{name}, second");
+            await hand.Note($"{name}, first");
+            await hand.Note($"{name}, second");
             written += 2;
             await hand.Sees($"Saved here {written}");
             await hand.Page.WaitForTimeoutAsync(1_500); // a few tries
@@ -75,11 +75,11 @@ public sealed class FaultTests(Published published, Chromium chromium)
                 "ms => { const right = Date.now; Date.now = () => right() + ms; }",
                 off.TotalMilliseconds
             );
-            await Notes(hand, $"off by {off}");
+            await hand.Note($"off by {off}");
             await hand.SeesSaved(++written, written);
         }
         await hand.Page.EvaluateAsync("() => { Date.now = () => 5000; }"); // a clock that lost its battery: 1970
-        await Notes(hand, "in 1970");
+        await hand.Note("in 1970");
         await hand.SeesSaved(++written, written);
         Assert.Equal(0, await shop.Verify());
     }
@@ -141,14 +141,6 @@ public sealed class FaultTests(Published published, Chromium chromium)
         await hand.Point("chain-slack");
         await hand.Read("75", "25");
         await hand.SeesSaved(1, 1);
-    }
-
-    private static async Task Notes(BenchHand hand, string words)
-    {
-        await hand.Tap("Note");
-        await hand.Page.Locator("#words").FillAsync(words);
-        await hand.Save();
-        await hand.Page.Locator("#words").WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 
     private static async Task LoseReply(IRoute route)

@@ -22,21 +22,26 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     public string? Name { get; private set; }
 
     /// <summary>Where devices come to that know it by its name.</summary>
-    public string Secure => $"https://{Name}:{https}/";
+    public string Secure => $"https://{Name ?? "localhost"}:{https}/";
+
+    /// <summary>A certificate (PEM with its key) that somebody else makes and renews; null: none.</summary>
+    public string? Certificate { get; private set; }
 
     /// <summary>Starts one.</summary>
     /// <param name="published">The program.</param>
     /// <param name="without">Key of a figure that the shop's sheet does not have, or null.</param>
     /// <param name="setting">A line more in its <c>[workshop]</c>, or null.</param>
     /// <param name="name">A name that it makes a certificate for, and serves with HTTPS; or null.</param>
+    /// <param name="certificate">A certificate for this computer, with which it serves HTTPS beside HTTP; or null.</param>
     public static async Task<RunningShop> Start(
         Published published,
         string? without = null,
         string? setting = null,
-        string? name = null
+        string? name = null,
+        string? certificate = null
     )
     {
-        var shop = new RunningShop(published.Folder) { Name = name };
+        var shop = new RunningShop(published.Folder) { Name = name, Certificate = certificate };
         if (name is not null)
             await shop.Run("certificate", "make", "--for", name);
         if ((without ?? setting) is not null)
@@ -51,11 +56,14 @@ public sealed class RunningShop(string program) : IAsyncDisposable
 
     public async Task Start()
     {
-        string[] ports = Name is null ? ["--urls", Address] : ["--port", $"{port}", "--https", $"{https}"];
+        string[] ports = (Name ?? Certificate) is null
+            ? ["--urls", Address]
+            : ["--port", $"{port}", "--https", $"{https}"];
+        string[] shown = Certificate is null ? [] : ["--certificate", Certificate];
         server = Process.Start(
             new ProcessStartInfo(
                 "dotnet",
-                [Path.Combine(program, "witnessmark.dll"), "serve", "--demo", "--data", data, .. ports]
+                [Path.Combine(program, "witnessmark.dll"), "serve", "--demo", "--data", data, .. ports, .. shown]
             )
             {
                 RedirectStandardOutput = true,
@@ -82,6 +90,14 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         server = null;
     }
 
+    /// <summary>Goes on with another version of the program, in another folder.</summary>
+    public async Task Upgrade(string newer)
+    {
+        await Stop();
+        program = newer;
+        await Start();
+    }
+
     /// <summary>How many entries the shop has.</summary>
     public async Task<IReadOnlyList<string>> EntryIds()
     {
@@ -99,7 +115,10 @@ public sealed class RunningShop(string program) : IAsyncDisposable
     }
 
     /// <summary>How <c>witnessmark verify</c> ends over its ledger: 0 when every chain is intact.</summary>
-    public async Task<int> Verify()
+    public async Task<int> Verify() => (await Verified()).Exit;
+
+    /// <summary>The same, and what it says.</summary>
+    public async Task<(int Exit, string Says)> Verified()
     {
         using var verify = Process.Start(
             new ProcessStartInfo("dotnet")
@@ -108,8 +127,9 @@ public sealed class RunningShop(string program) : IAsyncDisposable
                 RedirectStandardOutput = true,
             }
         )!;
+        var says = await verify.StandardOutput.ReadToEndAsync();
         await verify.WaitForExitAsync();
-        return verify.ExitCode;
+        return (verify.ExitCode, says.Trim());
     }
 
     /// <summary>Takes a list of machines into the shop's register.</summary>

@@ -6,9 +6,13 @@ using Witnessmark.Bench.Record;
 namespace Witnessmark.Client.Device;
 
 /// <summary>The browser's own store (IndexedDB), its locks and its news between tabs.</summary>
-internal sealed class DeviceStore(IJSRuntime js)
+internal sealed class DeviceStore(IJSRuntime js) : IDisposable
 {
     private IJSInProcessObjectReference? module;
+    private DotNetObjectReference<DeviceStore>? self;
+
+    /// <summary>Another tab holds the store in an older form: opening goes on when that tab is closed.</summary>
+    public event Action? Waits;
 
     private IJSInProcessObjectReference Module =>
         module ?? throw new InvalidOperationException("The store is used before it was opened.");
@@ -16,8 +20,17 @@ internal sealed class DeviceStore(IJSRuntime js)
     public async Task Open()
     {
         module = await js.InvokeAsync<IJSInProcessObjectReference>("import", "./device.js");
-        await module.InvokeVoidAsync("open");
+        self = DotNetObjectReference.Create(this);
+        await module.InvokeVoidAsync("open", self);
     }
+
+    [JSInvokable]
+    public void Blocked() => Waits?.Invoke();
+
+    /// <summary>A newer version of the program took the store over in another tab: nothing is read or written here any more.</summary>
+    public bool IsSuperseded => Module.Invoke<bool>("superseded");
+
+    public void Dispose() => self?.Dispose();
 
     public async Task<DeviceFacts> Facts() =>
         Read(await Module.InvokeAsync<string>("facts"), DeviceJson.Default.DeviceFacts);
@@ -28,6 +41,7 @@ internal sealed class DeviceStore(IJSRuntime js)
 
     /// <summary>Writes number and fact in one; null when done, else the head that another tab left meanwhile.</summary>
     /// <exception cref="NoRoom">The browser gives no more room; nothing was written.</exception>
+    /// <exception cref="Superseded">The store is another tab's now; nothing was written.</exception>
     public async Task<Head?> Append(Entry entry)
     {
         var answer = await Module.InvokeAsync<string>(
@@ -40,6 +54,7 @@ internal sealed class DeviceStore(IJSRuntime js)
         );
         return answer.Length == 0 ? null
             : answer == "full" ? throw new NoRoom()
+            : answer == "superseded" ? throw new Superseded()
             : Read(answer, DeviceJson.Default.Head);
     }
 
@@ -69,6 +84,9 @@ internal sealed class DeviceStore(IJSRuntime js)
 
     public async Task<bool> Alone<T>(DotNetObjectReference<T> listener, string method)
         where T : class => await Module.InvokeAsync<bool>("alone", listener, method);
+
+    /// <summary>Lets a newer version of the program take over that waits for it.</summary>
+    public async Task LetNewerTakeOver() => await Module.InvokeVoidAsync("letNewerTakeOver");
 
     public async Task AskToKeep() => await Module.InvokeAsync<bool>("persist");
 

@@ -46,9 +46,17 @@ internal static class DeviceWords
         };
 
     public static string Refused(int status) =>
-        status == 401
-            ? Say($"The shop asks for sign-in. Entries are kept here.")
-            : Say($"The shop refused with {status}. Entries are kept here.");
+        status switch
+        {
+            401 => Say($"The shop asks for sign-in. Entries are kept here."),
+            503 => Say(
+                $"The shop cannot write just now. Entries are kept here and sent again; tell whoever looks after the shop's computer if it stays so."
+            ),
+            507 => Say(
+                $"The disk of the shop's computer is full. Entries are kept here and sent again; tell whoever looks after it."
+            ),
+            _ => Say($"The shop refused with {status}. Entries are kept here."),
+        };
 
     public static string Name(string device) => Say($"In entries this device is called {device}.");
 
@@ -82,6 +90,29 @@ internal static class DeviceWords
         Say(
             $"The browser gives its store no more space. What was typed is kept. Send what waits to the shop, or make room on the device, and save once more."
         );
+    public static string Superseded => Say($"A newer version of the program runs in another tab: it was not saved");
+    public static string SupersededWhy =>
+        Say($"It took over what this device keeps. What was typed is kept. Load this tab again, and save once more.");
+    public static string LoadAgain => Say($"Load this tab again");
+    public static string TabIsOld =>
+        Say($"A newer version of the program runs in another tab. Load this tab again; what was saved is kept.");
+
+    public static string OtherProtocol(int protocol) =>
+        Say(
+            $"The shop speaks protocol {protocol}, which this version of the program does not know. Entries are kept here. Load the page again."
+        );
+
+    public static string Twin => Say($"Another device writes under the name of this one");
+    public static string TwinWhy =>
+        Say(
+            $"What this device keeps was copied, or brought back from a backup, so that two count their entries alike. The shop keeps both whole, but only one in order. Work on with one of the two; in the browser of the other clear this site's data: it takes a new name then."
+        );
+
+    public static string AsideShort(int count) =>
+        Say(
+            Sentence.Count(count, $"1 entry was set aside at the shop.", $"{count} entries were set aside at the shop.")
+        );
+
     public static string Fault => Say($"The program met a fault that it did not expect");
     public static string FaultWhy => Say($"What the screen called saved is saved.");
     public static string OnceMore => Say($"Back to it");

@@ -42,6 +42,9 @@ internal sealed class Exchange(
     /// <summary>Entries that the shop put aside, by number.</summary>
     public SortedDictionary<int, Aside> SetAside { get; } = [];
 
+    /// <summary>Whether a number of this device is held at the shop by an entry that is not this device's: something else writes under its name.</summary>
+    public bool HasTwin => SetAside.Values.Any(aside => aside.Conflict);
+
     public void Start()
     {
         self = DotNetObjectReference.Create(this);
@@ -99,6 +102,8 @@ internal sealed class Exchange(
             await FetchAll();
             (Trouble, failures) = (null, 0);
             store.HearNews(self!);
+            if (ledger.SavedAtShop == ledger.SavedHere && await photographs.Unsent() == 0)
+                await store.LetNewerTakeOver();
         }
         catch (ShopTrouble trouble)
         {
@@ -156,7 +161,7 @@ internal sealed class Exchange(
         catch (JSException broken)
         {
             // the device's own store failed; what it has, it keeps, and the next round tries again
-            (Trouble, failures) = (broken.Message, failures + 1);
+            (Trouble, failures) = (store.IsSuperseded ? DeviceWords.TabIsOld : broken.Message, failures + 1);
         }
     }
 

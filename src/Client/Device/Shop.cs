@@ -17,12 +17,14 @@ internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : 
 /// <summary>The shop over HTTP, protocol 1.</summary>
 internal sealed partial class Shop(HttpClient http)
 {
+    private const int Protocol = 1;
+
     /// <summary>The shop's files as the reply stood, once it was seen to be one.</summary>
     public async Task<string> Workbench()
     {
         var text = await Text(() => http.GetAsync("api/workbench"));
-        Read(text, DeviceJson.Default.WorkbenchReply);
-        return text;
+        var reply = Read(text, DeviceJson.Default.WorkbenchReply);
+        return reply.Protocol == Protocol ? text : throw new ShopTrouble(DeviceWords.OtherProtocol(reply.Protocol));
     }
 
     public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries)
@@ -164,7 +166,7 @@ internal sealed partial class Shop(HttpClient http)
         var buffer = new ArrayBufferWriter<byte>();
         using var json = new Utf8JsonWriter(buffer);
         json.WriteStartObject();
-        json.WriteNumber("protocol", 1);
+        json.WriteNumber("protocol", Protocol);
         json.WriteString("device", device);
         json.WriteNumber("epoch", entries[0].Epoch);
         json.WriteStartArray("entries");

@@ -23,7 +23,7 @@ internal sealed record WorkbenchFile(string Name, string Text);
 internal sealed record TakenReply(string Ledger, int UpTo, IReadOnlyList<Aside>? SetAside);
 
 /// <summary>An entry that the shop put aside.</summary>
-internal sealed record Aside(string Id, int Seq, string Why);
+internal sealed record Aside(string Id, int Seq, string Why, bool Conflict = false);
 
 /// <summary>A no of the shop.</summary>
 internal sealed record RefusedReply(string Error);

@@ -147,6 +147,14 @@ internal sealed class DoorAtHand(ShopDoor shop, DoorKey key, DeviceLedger ledger
         return (reply?.Confirmed, no);
     }
 
+    /// <summary>A lead shows the passphrase again, for what an open session is not enough for; null, or the shop's no.</summary>
+    public async Task<string?> ShowAgain(string secret) =>
+        (await shop.Post("show", new() { Secret = secret }, DoorJson.Default.YouReply)).No;
+
+    /// <summary>Takes another secret in place of one's own; null, or the shop's no.</summary>
+    public async Task<string?> ChangeSecret(string secret, string next) =>
+        await CameIn("secret", new() { Secret = secret, Next = next });
+
     /// <summary>Nobody is here any more. Without the shop it learns that later, before anything else.</summary>
     public async Task SignOut()
     {

@@ -58,6 +58,7 @@ internal sealed record DoorRequest
     public string? Signature { get; init; }
     public string? Person { get; init; }
     public string? Secret { get; init; }
+    public string? Next { get; init; }
     public string? Code { get; init; }
     public string? Lead { get; init; }
     public string? Label { get; init; }

@@ -81,6 +81,18 @@ internal static class DoorWords
     public static string ConfirmPassphrase => Say($"Your passphrase once more");
     public static string ConfirmWhy => Say($"The release is bound to you: the shop checks once more who signs.");
 
+    public static string ShowAgain => Say($"Go on");
+    public static string ShowAgainWhy =>
+        Say($"Letting in and shutting out needs your passphrase once more; then it is good for five minutes.");
+    public static string OwnSecret => Say($"Change your secret");
+
+    public static string OwnSecretShort(bool lead) => lead ? Say($"your passphrase") : Say($"your six digits");
+
+    public static string OwnSecretWhy => Say($"Wherever else you are signed in, you are asked again.");
+    public static string SecretNow => Say($"The one that you have");
+    public static string Change => Say($"Change it");
+    public static string Changed => Say($"It is changed.");
+
     public static string Typed(int digits) => Say($"{digits} of 6 digits typed");
 
     public static string CodeIs(string code) => Say($"Code: {code}");

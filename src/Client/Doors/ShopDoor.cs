@@ -1,3 +1,4 @@
+using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -7,6 +8,7 @@ namespace Witnessmark.Client.Doors;
 
 /// <summary>The shop's door over HTTP: an answer, or its no in a sentence.</summary>
 /// <exception cref="ShopTrouble">The shop does not answer, or not as it should.</exception>
+/// <exception cref="SecretWanted">It wants to be shown once more who somebody is.</exception>
 internal sealed class ShopDoor(HttpClient http)
 {
     /// <summary>What it says to everybody.</summary>
@@ -35,6 +37,8 @@ internal sealed class ShopDoor(HttpClient http)
             var text = await answer.Content.ReadAsStringAsync();
             if (answer.IsSuccessStatusCode)
                 return (JsonSerializer.Deserialize(text, type), null);
+            if (answer.StatusCode == HttpStatusCode.PreconditionRequired)
+                throw new SecretWanted();
             var no = JsonSerializer.Deserialize(text, DeviceJson.Default.RefusedReply)?.Error;
             return (int)answer.StatusCode >= 500 || no is null
                 ? throw new ShopTrouble(no ?? DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode)

@@ -3,8 +3,10 @@
 
 const databaseName = "witnessmark";
 const strict = { durability: "strict" };
+const patience = 45_000; // ms that another tab may talk to the shop before this one does it too
 let database;
 let channel;
+let isSuperseded = false;
 
 export const asked = (request) =>
   new Promise((resolve, reject) => {
@@ -25,8 +27,10 @@ function newDevice() {
   return "d-" + Array.from(chance, (b) => alphabet[b % alphabet.length]).join("");
 }
 
-export async function open() {
+/** Opens the store; calls <c>Blocked</c> of the listener while another tab holds it in an older form. */
+export async function open(listener) {
   const request = indexedDB.open(databaseName, 2);
+  request.onblocked = () => listener.invokeMethodAsync("Blocked");
   request.onupgradeneeded = ({ oldVersion }) => {
     if (oldVersion < 1) {
       request.result.createObjectStore("entries", { keyPath: "id" });
@@ -38,10 +42,16 @@ export async function open() {
     if (oldVersion < 2) request.result.createObjectStore("photographs", { keyPath: "sha256" }).createIndex("sent", "sent");
   };
   database = await asked(request);
-  // another tab of a newer version may want to change the store
-  database.onversionchange = () => database.close();
+  // another tab of a newer version wants to change the store: from here on this one writes nothing
+  database.onversionchange = () => {
+    isSuperseded = true;
+    database.close();
+  };
   channel = "BroadcastChannel" in window ? new BroadcastChannel(databaseName) : null;
 }
+
+/** Whether a newer version of the program took the store over in another tab. */
+export const superseded = () => isSuperseded;
 
 /** A transaction on one store, and the store. */
 export function inStore(name, mode = "readonly") {
@@ -64,9 +74,11 @@ export async function entries(ids) {
 }
 
 /**
- * Number and fact in one transaction. Answers "" when it stands, "full" when there is no room, or the head that another tab has written meanwhile.
+ * Number and fact in one transaction. Answers "" when it stands, "full" when there is no room, "superseded" when the store is another tab's now, or
+ * the head that another tab has written meanwhile.
  */
 export async function append(id, text, seq, previous, hash) {
+  if (isSuperseded) return "superseded";
   const transaction = database.transaction(["entries", "facts"], "readwrite", strict);
   const finished = done(transaction);
   const facts = transaction.objectStore("facts");
@@ -141,11 +153,32 @@ function openNews() {
   }
 }
 
-/** Runs the method unless another tab runs it now. Without locks (no secure context) it just runs: the shop counts twice-sent once. */
+let since = null; // when the lock was first found taken, and ever since
+
+/**
+ * Runs the method unless another tab runs it now. A tab that holds on for long may be frozen by the browser and never let go: then this one takes the
+ * lock from it. Should both run, no harm is done: the shop counts twice-sent once. So without locks (no secure context) it just runs.
+ */
 export async function alone(listener, method) {
   const run = () => listener.invokeMethodAsync(method);
   if (!navigator.locks) return run();
-  return navigator.locks.request(databaseName, { ifAvailable: true }, (lock) => (lock ? run() : false));
+  const steal = since !== null && Date.now() - since > patience;
+  const how = steal ? { steal: true } : { ifAvailable: true };
+  try {
+    return await navigator.locks.request(databaseName, how, async (lock) => {
+      since = lock ? null : (since ?? Date.now());
+      return lock ? await run() : false;
+    });
+  } catch (error) {
+    if (error?.name === "AbortError") return false; // another tab took the lock; what was begun ends by itself
+    throw error;
+  }
+}
+
+/** A newer version of the program that waits may take over now, from the next start on. */
+export async function letNewerTakeOver() {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  registration?.waiting?.postMessage("take over");
 }
 
 /** Asks the browser not to clear the store when space runs short. */

@@ -14,6 +14,7 @@ const patience = 2500; // ms: then the start from the cache goes ahead
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(activate()));
+self.addEventListener("message", (event) => event.data === "take over" && self.skipWaiting());
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== self.location.origin) return;
@@ -26,7 +27,7 @@ async function install() {
   const cache = await caches.open(cacheName);
   const all = [...assets, ...(await spoken())];
   await cache.addAll(all.map((a) => new Request(a.url, { integrity: a.hash, cache: "no-cache" })));
-  await self.skipWaiting();
+  // the first one starts at once; a newer one waits until the page says that nothing of this device is still on its way to the shop
 }
 
 /** The languages that the version before kept: who works in one goes on in it. */

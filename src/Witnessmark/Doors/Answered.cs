@@ -24,4 +24,5 @@ public sealed record CameIn(string Token, SignedIn You);
 /// <param name="Role">What they may do.</param>
 /// <param name="Device">Where.</param>
 /// <param name="Until">When the door asks again unless something is done.</param>
-public sealed record SignedIn(string Person, Role Role, string Device, DateTimeOffset Until);
+/// <param name="Since">When they signed in.</param>
+public sealed record SignedIn(string Person, Role Role, string Device, DateTimeOffset Until, DateTimeOffset Since);

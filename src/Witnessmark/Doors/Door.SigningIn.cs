@@ -161,7 +161,7 @@ public sealed partial class Door
         rows.Add(session);
         rows.Note(Now, DoorEvents.SignedIn, person, device, $"{person} signed in.");
         var until = SessionLife.End(session, rows.Device(device)!.Shared);
-        return new(token, new(person, shop().RoleOf(person)!.Value, device, until));
+        return new(token, new(person, shop().RoleOf(person)!.Value, device, until, Now));
     }
 
     private static string Long(TimeSpan wait) =>

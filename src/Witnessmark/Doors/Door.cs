@@ -93,7 +93,7 @@ public sealed partial class Door(
                 return true;
             });
         var latest = deed ? session with { Deed = Now } : session;
-        return new(session.Person, role, session.Device, SessionLife.End(latest, device.Shared));
+        return new(session.Person, role, session.Device, SessionLife.End(latest, device.Shared), session.Started);
     }
 
     /// <summary>Ends a session.</summary>

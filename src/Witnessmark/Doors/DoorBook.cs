@@ -12,9 +12,9 @@ internal static class DoorBook
     public static void MapDoorBook(this RouteGroupBuilder api)
     {
         api.MapGet("/door/book", Get).ForLeads();
-        api.MapPost("/door/device-code", DeviceCode).ForLeads();
-        api.MapPost("/door/people/{name}/code", StartCode).ForLeads();
-        api.MapDelete("/door/devices/{id}", ShutOut).ForLeads();
+        api.MapPost("/door/device-code", DeviceCode).ForLeads().ShownLately();
+        api.MapPost("/door/people/{name}/code", StartCode).ForLeads().ShownLately();
+        api.MapDelete("/door/devices/{id}", ShutOut).ForLeads().ShownLately();
     }
 
     private static IResult Get(Door door) => door.IsClosed ? Results.Json(door.Book(Newest)) : Open();

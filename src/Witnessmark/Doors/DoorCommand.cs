@@ -43,7 +43,7 @@ public static class DoorCommand
             "Who may come in, with which devices, and what happened. Ends with 1 when events were changed."
         );
         close.SetAction(p =>
-            Run(p, data, group, door => Close(door, p.GetRequiredValue(lead), Console.In, Console.Out))
+            Run(p, data, group, door => Close(door, p.GetRequiredValue(lead), HiddenLine.Read, Console.Out))
         );
         start.SetAction(p =>
             Run(p, data, group, door => Said(door.StartCode(p.GetRequiredValue(name), AtTheComputer)))
@@ -72,10 +72,10 @@ public static class DoorCommand
     }
 
     /// <summary>Closes the door with the passphrase that is read.</summary>
-    internal static int Close(Door door, string lead, TextReader input, TextWriter output)
+    internal static int Close(Door door, string lead, Func<string?> read, TextWriter output)
     {
         output.WriteLine($"A passphrase for {lead}, at least {SecretRules.ShortestPassphrase} characters:");
-        var closed = door.Close(lead, input.ReadLine() ?? "");
+        var closed = door.Close(lead, read() ?? "");
         return closed.No is { } no
             ? Refused(no)
             : Told(output, $"The door is closed. Let a first device in: witnessmark door code");

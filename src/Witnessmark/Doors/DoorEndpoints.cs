@@ -19,6 +19,8 @@ internal static class DoorEndpoints
         api.MapPost("/door/start", Start).ForAnyone().Limited();
         api.MapPost("/door/here", (HttpContext context) => Results.Json(You(context.Who()))).ForReaders();
         api.MapPost("/door/confirm", Confirm).ForTechnicians().Limited();
+        api.MapPost("/door/show", Show).ForLeads().Limited();
+        api.MapPost("/door/secret", Change).ForReaders().Limited();
         api.MapPost("/door/sign-out", SignOut).ForAnyone();
         api.MapDoorBook();
     }
@@ -28,7 +30,7 @@ internal static class DoorEndpoints
     {
         if (!door.IsClosed)
             return Results.Json(new { Closed = false });
-        var who = DoorCookie.Of(context.Request) is { } token ? door.Who(token, deed: false) : null;
+        var who = DoorCookie.Session.Of(context.Request) is { } token ? door.Who(token, deed: false) : null;
         return Results.Json(
             new
             {
@@ -97,11 +99,34 @@ internal static class DoorEndpoints
         return given.No is { } no ? Failure.Of(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
     }
 
+    /// <summary><c>POST /api/door/show</c>: an open session alone lets nobody in and shuts nobody out.</summary>
+    private static IResult Show(ShowAsked asked, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } who)
+            return Failure.Of(409, "The door is open: nobody has to show anything.");
+        if (Unfit(asked.Secret) is { } wrong)
+            return wrong;
+        var shown = door.ShowAgain(who, DoorCookie.Session.Of(context.Request)!, asked.Secret ?? "");
+        if (shown.No is { } no)
+            return Failure.Of(shown.Status, no);
+        DoorCookie.Shown.Give(context, shown.Yes!);
+        return Results.Json(You(who));
+    }
+
+    /// <summary><c>POST /api/door/secret</c>: another secret in place of one's own.</summary>
+    private static IResult Change(ChangeAsked asked, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } who)
+            return Failure.Of(409, "The door is open: nobody has a secret.");
+        return Unfit(asked.Secret, asked.Next)
+            ?? CameIn(door.ChangeSecret(who, asked.Secret ?? "", asked.Next ?? ""), context);
+    }
+
     private static IResult SignOut(HttpContext context, Door door)
     {
-        if (DoorCookie.Of(context.Request) is { } token)
+        if (DoorCookie.Session.Of(context.Request) is { } token)
             door.SignOut(token);
-        DoorCookie.Take(context);
+        DoorCookie.Session.Take(context);
         return Results.Json(new { Closed = door.IsClosed });
     }
 
@@ -109,7 +134,7 @@ internal static class DoorEndpoints
     {
         if (came.No is { } no)
             return Failure.Of(came.Status, no);
-        DoorCookie.Give(context, came.Yes!.Token);
+        DoorCookie.Session.Give(context, came.Yes!.Token);
         return Results.Json(You(came.Yes.You));
     }
 

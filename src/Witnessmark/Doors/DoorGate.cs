@@ -36,9 +36,9 @@ public static class DoorGate
             return Failure.Of(403, OnlySafely);
         if (context.GetEndpoint()?.Metadata.GetMetadata<Needs>() is not { } needs)
             return Failure.Of(403, "Nobody may do this.");
-        var who = DoorCookie.Of(request) is { } token ? door.Who(token, deed: IsDeed(request)) : null;
+        var who = DoorCookie.Session.Of(request) is { } token ? door.Who(token, deed: IsDeed(request)) : null;
         context.Items[Here] = who;
-        return Refusal(needs, who, door) ?? Noted(door, needs, who, request);
+        return Refusal(needs, who, door) ?? NotShown(context, who, door) ?? Noted(door, needs, who, request);
     }
 
     private static IResult? Refusal(Needs needs, SignedIn? who, Door door)
@@ -53,6 +53,13 @@ public static class DoorGate
         door.Note(DoorEvents.Refused, who, $"{who.Person} asked for what is for a {role.Word()}.");
         return Failure.Of(403, why);
     }
+
+    private static IResult? NotShown(HttpContext context, SignedIn? who, Door door) =>
+        who is null
+        || context.GetEndpoint()?.Metadata.GetMetadata<ShownLately>() is null
+        || door.ShownLately(who, DoorCookie.Session.Of(context.Request)!, DoorCookie.Shown.Of(context.Request))
+            ? null
+            : Failure.Of(428, "Show once more who you are: an open session is not enough for this.");
 
     private static IResult? Noted(Door door, Needs needs, SignedIn? who, HttpRequest request)
     {

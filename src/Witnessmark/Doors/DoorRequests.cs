@@ -37,5 +37,11 @@ internal sealed record CloseAsked(
     bool Shared
 );
 
+/// <summary>Somebody who shows again who they are.</summary>
+internal sealed record ShowAsked(string? Secret);
+
+/// <summary>Somebody who takes another secret.</summary>
+internal sealed record ChangeAsked(string? Secret, string? Next);
+
 /// <summary>Somebody who releases a job.</summary>
 internal sealed record ConfirmAsked(string? Job, string? Secret);

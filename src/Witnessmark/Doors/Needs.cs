@@ -5,6 +5,9 @@ namespace Witnessmark.Doors;
 /// <param name="Export">What leaves the shop by it, for the book of the door; null: nothing worth a line.</param>
 public sealed record Needs(Role? Role, string? Export = null);
 
+/// <summary>The secret has to have been shown within the last minutes: an open session alone is not enough.</summary>
+public sealed record ShownLately;
+
 /// <summary>How an address says it.</summary>
 public static class NeedsOfEndpoints
 {
@@ -23,4 +26,8 @@ public static class NeedsOfEndpoints
     /// <summary>Leads.</summary>
     public static T ForLeads<T>(this T endpoint)
         where T : IEndpointConventionBuilder => endpoint.WithMetadata(new Needs(Role.Lead));
+
+    /// <summary>With the secret shown within the last minutes.</summary>
+    public static T ShownLately<T>(this T endpoint)
+        where T : IEndpointConventionBuilder => endpoint.WithMetadata(new ShownLately());
 }

@@ -46,6 +46,8 @@ public static class SecretRules
             ? $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
         : phrase.Length > LongestPassphrase
             ? $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
+        : CommonPassphrase.Is(phrase, person)
+            ? "It is among those that are tried first. Take several words of your own."
         : phrase.Distinct().Count() < 5 ? "It repeats the same few characters. Take several words."
         : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)
             ? "It is only your name. Take several words."

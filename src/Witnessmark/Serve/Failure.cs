@@ -34,6 +34,10 @@ public static class Failure
         {
             BadHttpRequestException { StatusCode: 413 } => Of(413, "That is too much at once."),
             BadHttpRequestException bad => Of(bad.StatusCode, "The request cannot be read."),
+            Exception when DiskFull.Is(broken) => Of(
+                507,
+                "The shop's disk is full. Nothing of this was taken in: keep it and send it again when there is room."
+            ),
             LedgerUnavailable or IOException => Of(
                 503,
                 "The shop cannot write or read just now. Nothing of this was taken in: keep it and send it again."

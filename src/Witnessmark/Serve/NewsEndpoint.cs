@@ -26,7 +26,7 @@ public static class NewsEndpoint
     private static bool IsStillIn(Door door, HttpContext context) =>
         context.Who() is null
             ? !door.IsClosed
-            : DoorCookie.Of(context.Request) is { } token && door.Who(token, deed: false) is not null;
+            : DoorCookie.Session.Of(context.Request) is { } token && door.Who(token, deed: false) is not null;
 
     private static async IAsyncEnumerable<string> Heads(
         ShopLedger ledger,

@@ -26,6 +26,8 @@ public static class ResponseHeaders
     {
         if (headers.ContentSecurityPolicy.Count == 0) // a page that needs nothing at all says so itself
             headers.ContentSecurityPolicy = Policy;
+        if (headers.ContentType.ToString() is var type && IsText(type))
+            headers.ContentType = $"{type}; charset=utf-8"; // all that the program has is
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         if (path.StartsWithSegments("/api"))
@@ -33,4 +35,8 @@ public static class ResponseHeaders
         else if (headers.CacheControl.Count == 0)
             headers.CacheControl = "no-cache"; // asked for again each time, sent only when it changed
     }
+
+    private static bool IsText(string type) =>
+        (type.StartsWith("text/", StringComparison.Ordinal) || type.EndsWith("+xml", StringComparison.Ordinal))
+        && !type.Contains("charset", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Doors;
 using Witnessmark.Ledger;
@@ -18,6 +19,7 @@ public sealed class ServedShop
     private readonly Lock revising = new();
     private readonly Lazy<ShopSeal> seal;
     private volatile Shelf shelf;
+    private DateTime peopleWritten;
 
     /// <summary>Names of shops that lay in this folder before: their entries are no entries of this one.</summary>
     public IReadOnlyList<string> PutAway { get; }
@@ -29,10 +31,12 @@ public sealed class ServedShop
             shelf,
             place,
             place.LogBooks,
-            new(place.DoorIfThere, place.Door, () => Bench.Workshop, clock),
+            new(place.DoorIfThere, place.Door, People, clock),
             new(() => place.Key().Seal),
             place.IsOfGroup ? [] : PutAwayShops.Of(data.Path)
         );
+
+    private static DateTime PeopleWritten(DataFolder data) => File.GetLastWriteTimeUtc(data.In("shop.toml"));
 
     /// <summary>Where it is all kept.</summary>
     public ShopPlace Place { get; }
@@ -59,11 +63,12 @@ public sealed class ServedShop
     /// <exception cref="LedgerUnavailable">The ledger cannot be opened.</exception>
     public static ServedShop? Open(DataFolder data, Func<ShopPlace> place, TimeProvider clock, TextWriter mistakesTo)
     {
+        var written = PeopleWritten(data);
         var files = data.Workbench();
         var (bench, mistakes) = WorkbenchFiles.Read(files);
         foreach (var mistake in mistakes)
             mistakesTo.WriteLine(mistake);
-        return bench is null ? null : new(data, clock, new(files, bench), place());
+        return bench is null ? null : new(data, clock, new(files, bench), place()) { peopleWritten = written };
     }
 
     /// <summary>Sets one figure of a sheet, which makes its next revision.</summary>
@@ -84,6 +89,20 @@ public sealed class ServedShop
             var (next, mistakes) = SheetRevision.Set(file, draft, by, day, why);
             return next is null ? (null, Said(mistakes)) : Put(newest, next);
         }
+    }
+
+    /// <summary>Who works here as the shop's file says now: whoever was taken off it is out at once. While the file has mistakes all stays as it was.</summary>
+    private Workshop People()
+    {
+        if (PeopleWritten(data) is var written && written != peopleWritten && File.Exists(data.In("shop.toml")))
+            lock (revising)
+            {
+                var files = data.Workbench();
+                if (WorkbenchFiles.Read(files).Bench is { } bench)
+                    shelf = new(files, bench);
+                peopleWritten = written;
+            }
+        return Bench.Workshop;
     }
 
     private (int?, string?) Put(FigureSheet before, SourceText next)

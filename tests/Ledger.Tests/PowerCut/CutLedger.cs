@@ -86,7 +86,7 @@ internal sealed class CutLedger : IDisposable
 
     private void Cut() => cuts.Add(([.. acknowledged], disk.AfterCut(chance)));
 
-    private static List<string> Faults(string[] acknowledged, IReadOnlyDictionary<string, byte[]> files)
+    internal static List<string> Faults(string[] acknowledged, IReadOnlyDictionary<string, byte[]> files)
     {
         var after = Directory.CreateTempSubdirectory("witnessmark-after-").FullName;
         try
@@ -115,7 +115,7 @@ internal sealed class CutLedger : IDisposable
     private static string In(string folder) => Path.Combine(folder, SqliteLedger.FileName);
 
     /// <summary>Small checkpoints, so that the power fails in some of them too.</summary>
-    private sealed class Settings(string? synchronous) : DbConnectionInterceptor
+    internal sealed class Settings(string? synchronous) : DbConnectionInterceptor
     {
         public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
         {

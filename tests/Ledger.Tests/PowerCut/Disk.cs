@@ -15,6 +15,9 @@ internal sealed class Disk
     /// <summary>Called after each write or synchronisation, while no other comes in between.</summary>
     public Action? Happened { get; set; }
 
+    /// <summary>Asked before each write or synchronisation: what SQLite is told instead of it, or 0.</summary>
+    public Func<int> Refuses { get; set; } = () => 0;
+
     /// <summary>How often something was synchronised.</summary>
     public int Syncs { get; private set; }
 

@@ -7,6 +7,7 @@ namespace Witnessmark.Ledger.Tests.PowerCut;
 /// The power fails while the ledger writes. Source: own derivation; what a disk may forget is what was not synchronised (fsync, POSIX.1-2017), and
 /// SQLite documentation, PRAGMA synchronous: with a write-ahead log NORMAL and OFF may lose what was committed, FULL may not.
 /// </summary>
+[Collection(WatchedFiles.Name)] // one disk is watched at a time
 public sealed class PowerCutTests
 {
     private const string Longer = "WITNESSMARK_POWER_CUTS"; // so many ledgers instead of the few of an ordinary run

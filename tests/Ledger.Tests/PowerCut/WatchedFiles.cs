@@ -80,6 +80,8 @@ internal static unsafe partial class WatchedFiles
     private static int Write(File* file, byte* data, int length, long offset)
     {
         var (path, methods) = Files[(nint)file];
+        if (Disk?.Refuses() is { } refused and not Ok)
+            return refused;
         var said = ((Methods*)methods)->Write(file, data, length, offset);
         if (said == Ok)
             Disk?.Wrote(path, offset, new ReadOnlySpan<byte>(data, length).ToArray());
@@ -100,10 +102,12 @@ internal static unsafe partial class WatchedFiles
     private static int Sync(File* file, int flags)
     {
         var (path, methods) = Files[(nint)file];
-        var said = ((Methods*)methods)->Sync(file, flags);
-        if (said == Ok)
-            Disk?.Synced(path);
-        return said;
+        if (Disk?.Refuses() is { } refused and not Ok)
+            return refused;
+        if (Disk is null)
+            return ((Methods*)methods)->Sync(file, flags);
+        Disk.Synced(path); // the disk that counts is this one: waiting for the real one would only take time
+        return Ok;
     }
 
     [UnmanagedCallersOnly(CallConvs = [typeof(CallConvCdecl)])]

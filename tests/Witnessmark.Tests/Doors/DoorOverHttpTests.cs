@@ -68,6 +68,8 @@ public sealed class DoorOverHttpTests : IDisposable
         ("POST", "/api/door/people/Bram%20Okello/code"),
         ("DELETE", "/api/door/devices/d-desk"),
         ("POST", "/api/door/confirm"),
+        ("POST", "/api/door/show"),
+        ("POST", "/api/door/secret"),
         ("POST", "/api/door/here"),
     ];
 
@@ -187,6 +189,46 @@ public sealed class DoorOverHttpTests : IDisposable
             book.GetProperty("events").EnumerateArray(),
             e => e.GetProperty("says").GetString()!.Contains("does not count on paper", StringComparison.Ordinal)
         );
+    }
+
+    [Fact]
+    public async Task Who_is_taken_off_the_list_is_out_at_once_and_a_broken_list_puts_nobody_out()
+    {
+        await BramIsIn();
+        var file = Path.Combine(folder.Path, "shop.toml");
+        var list = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, (await Get(tablet.Client, "/api/entries")).StatusCode);
+        await Write(file, list + "\nno toml", 1);
+        Assert.Equal(HttpStatusCode.OK, (await Get(tablet.Client, "/api/entries")).StatusCode);
+        Assert.Contains($"\"{Technician}\"", list, StringComparison.Ordinal);
+        await Write(file, list.Replace($"\"{Technician}\"", "\"Odo Fenn\"", StringComparison.Ordinal), 2);
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(tablet.Client, "/api/entries")).StatusCode);
+        Assert.Equal(HttpStatusCode.Forbidden, (await tablet.SignIn(Technician, Pin)).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await Get(desk.Client, "/api/entries")).StatusCode);
+        Assert.Contains("Odo Fenn", await Text(desk.Client, "/api/workbench"), StringComparison.Ordinal);
+    }
+
+    // the time of a file may be as coarse as a second
+    private static async Task Write(string file, string text, int seconds)
+    {
+        await File.WriteAllTextAsync(file, text, TestContext.Current.CancellationToken);
+        File.SetLastWriteTimeUtc(file, DateTime.UtcNow.AddSeconds(seconds));
+    }
+
+    [Fact]
+    public async Task Somebody_changes_their_own_secret_with_the_one_before()
+    {
+        await BramIsIn();
+        using var wrong = await tablet.Post("/api/door/secret", new { secret = "111112", next = "570816" });
+        Assert.Equal(HttpStatusCode.Forbidden, wrong.StatusCode);
+        using var common = await tablet.Post("/api/door/secret", new { secret = Pin, next = "123456" });
+        Assert.Equal(HttpStatusCode.BadRequest, common.StatusCode);
+        using var changed = await tablet.Post("/api/door/secret", new { secret = Pin, next = "570816" });
+        Assert.Equal(Technician, await HttpDevice.Said(changed, "person"));
+        Assert.Equal(HttpStatusCode.OK, (await Get(tablet.Client, "/api/entries")).StatusCode); // in anew
+        Assert.Equal(HttpStatusCode.Forbidden, (await tablet.SignIn(Technician, Pin)).StatusCode);
+        Assert.Equal("technician", await HttpDevice.Said(await tablet.SignIn(Technician, "570816"), "role"));
+        Assert.Contains($"{Technician} changed their secret.", await Text(desk.Client, "/api/door/book"));
     }
 
     private static Task<HttpResponseMessage> Get(HttpClient client, string path) => client.GetAsync(path);

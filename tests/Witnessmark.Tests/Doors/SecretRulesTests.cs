@@ -33,9 +33,48 @@ public sealed class SecretRulesTests
     [InlineData("fourteen chars", false)]
     [InlineData("aaaaaaaaaaaaaaaaaaaa", false)]
     [InlineData("fünf Reiher am Wehr — früh", true)]
-    [InlineData("ines tallowines", true)]
+    [InlineData("ines tallowines", false)]
     public void A_passphrase_of_a_lead_has_fifteen_characters(string phrase, bool taken) =>
         Assert.Equal(taken, SecretRules.Refuses(phrase, Role.Lead, "Ines Tallow") is null);
+
+    // own choice of what everybody knows and what a rule makes
+    [Theory]
+    [InlineData("correct horse battery staple")]
+    [InlineData("Correct-Horse-Battery-Staple!")]
+    [InlineData("qwertyuiopasdfgh")]
+    [InlineData("1qaz2wsx3edc4rfv")]
+    [InlineData("abcdefghijklmnop")]
+    [InlineData("123456789012345")]
+    [InlineData("Password Password 1")]
+    [InlineData("witnessmark 2026!")]
+    [InlineData("Ines Tallow Ines Tallow 2026")]
+    [InlineData("heron heron heron heron")]
+    public void What_everybody_knows_is_none(string phrase) =>
+        Assert.NotNull(SecretRules.Refuses(phrase, Role.Lead, "Ines Tallow"));
+
+    [Theory]
+    [InlineData("my password is a grey heron")]
+    [InlineData("drei Reiher am Wehr")]
+    [InlineData("workshop behind the old weir")]
+    public void Words_of_ones_own_beside_a_common_one_are_taken(string phrase) =>
+        Assert.Null(SecretRules.Refuses(phrase, Role.Lead, "Ines Tallow"));
+
+    [Fact]
+    public void On_the_command_line_a_passphrase_is_read_key_by_key_without_being_shown()
+    {
+        var keys = new Queue<ConsoleKeyInfo>(
+            "heronx\b weir\r".Select(c => new ConsoleKeyInfo(
+                c,
+                c == '\r' ? ConsoleKey.Enter
+                    : c == '\b' ? ConsoleKey.Backspace
+                    : ConsoleKey.A,
+                false,
+                false,
+                false
+            ))
+        );
+        Assert.Equal("heron weir", HiddenLine.Typed(keys.Dequeue));
+    }
 
     [Fact]
     public void Only_ones_name_is_none() =>

@@ -82,7 +82,13 @@ public sealed class SessionTests
         using var shop = new ClosedShop();
         var door = new Door(folder.Path, () => shop.Workshop, shop.Clock);
         Assert.Null(door.Close(ClosedShop.Lead, ClosedShop.Passphrase).No);
-        var lead = new SignedIn(ClosedShop.Lead, Role.Lead, "d-desk", shop.Clock.GetUtcNow().AddHours(1));
+        var lead = new SignedIn(
+            ClosedShop.Lead,
+            Role.Lead,
+            "d-desk",
+            shop.Clock.GetUtcNow().AddHours(1),
+            shop.Clock.GetUtcNow()
+        );
         var given = door.Confirm(lead, "412", ClosedShop.Passphrase).Yes;
         Assert.True(door.IsConfirmed(given, "e1", ClosedShop.Lead, "d-desk", "412"));
     }

@@ -13,11 +13,15 @@ namespace Witnessmark.Tests.Serve;
 internal sealed class KillRounds(string folder, int devices, int seed)
 {
     private const int MostInBatch = 8;
+    private const int LongestLife = 250; // ms under load; what is written in it is many times what a kill can cut
     private readonly Random chance = new(seed);
     private readonly Sender[] senders = [.. Enumerable.Range(1, devices).Select(n => new Sender($"bench-{n}"))];
 
-    /// <summary>The longest that it took to answer again.</summary>
-    public TimeSpan LongestStart { get; private set; }
+    private readonly List<TimeSpan> starts = [];
+    private readonly List<string> ids = [];
+
+    /// <summary>How long it took to answer again, sorted.</summary>
+    public IReadOnlyList<TimeSpan> Starts => [.. starts.Order()];
 
     /// <summary>Entries of which the shop said that it has them.</summary>
     public int Acknowledged => senders.Sum(s => s.Acknowledged);
@@ -32,27 +36,34 @@ internal sealed class KillRounds(string folder, int devices, int seed)
         using (var shop = RunningShop.Serve(folder))
         {
             await shop.Get("/api/entries?after=0");
-            LongestStart = watch.Elapsed > LongestStart ? watch.Elapsed : LongestStart;
+            starts.Add(watch.Elapsed);
             var sending = senders.Select(s => s.SendUntilItDies(shop, chance.Next())).ToList();
             await Task.WhenAll(senders.Select(s => s.FirstAnswer)); // before that it only warms up
-            await Task.Delay(chance.Next(500));
+            await Task.Delay(chance.Next(LongestLife));
             shop.Kill();
             CutRequests += (await Task.WhenAll(sending)).Count(cut => cut);
         }
-        return Faults(Ids());
+        Read(ids); // only what came in this time: reading all of it each time would take longer than the rounds
+        return Faults();
     }
 
-    private List<string> Ids()
+    /// <summary>Whether all that was read round by round is there still, as it was.</summary>
+    public bool IsAllAsItWas()
+    {
+        List<string> all = [];
+        Read(all);
+        return all.SequenceEqual(ids);
+    }
+
+    private void Read(List<string> to)
     {
         var ledger = SqliteLedger.Open(folder, TimeProvider.System);
-        List<string> ids = [];
-        while (ledger.After(ids.Count) is { Entries: { Count: > 0 } entries })
-            ids.AddRange(entries.Select(e => e.Entry.Id));
+        while (ledger.After(to.Count) is { Entries: { Count: > 0 } entries })
+            to.AddRange(entries.Select(e => e.Entry.Id));
         SqliteConnection.ClearAllPools();
-        return ids;
     }
 
-    private List<string> Faults(List<string> ids)
+    private List<string> Faults()
     {
         List<string> faults =
         [

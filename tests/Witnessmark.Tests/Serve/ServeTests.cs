@@ -46,6 +46,18 @@ public sealed class ServeTests(ServeTests.OneShop one) : IClassFixture<ServeTest
         Assert.False(headers.Contains("Server"));
     }
 
+    // OWASP ASVS 5.0, 4.1.1: text says its charset
+    [Theory]
+    [InlineData("/", "text/html; charset=utf-8")]
+    [InlineData("/device.js", "text/javascript; charset=utf-8")]
+    [InlineData("/css/base.css", "text/css; charset=utf-8")]
+    [InlineData("/icon.svg", "image/svg+xml; charset=utf-8")]
+    public async Task Text_says_in_which_signs_it_is(string path, string type)
+    {
+        using var response = await one.Shop.Client.GetAsync(path);
+        Assert.Equal(type, response.Content.Headers.ContentType!.ToString());
+    }
+
     [Theory]
     [InlineData("/api/nothing")]
     [InlineData("/api/jobs/412/nothing.pdf")]
