@@ -91,7 +91,7 @@ internal sealed partial class Shop(HttpClient http)
         catch (Exception unread)
             when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
         {
-            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+            throw new ShopTrouble(DeviceWords.Unread(unread.Message));
         }
     }
 
@@ -184,7 +184,7 @@ internal sealed partial class Shop(HttpClient http)
         }
         catch (JsonException unread)
         {
-            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+            throw new ShopTrouble(DeviceWords.Unread(unread.Message));
         }
     }
 
