@@ -8,10 +8,11 @@ internal static class Narrow
     public const int Phone = 360;
     public const int Tall = 780;
 
-    // what hides its overflow and has more than it shows; 2 px are what rounding makes of a line box
+    // what hides its overflow and has more than it shows; 2 px are what rounding makes of a line box. A caution is whole when it is opened, the
+    // title of a timer on the timers' screen: both are a tap away on purpose
     private const string Cut = """
         () => [...document.querySelectorAll("body *")]
-          .filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest("svg, .visually-hidden") && e.textContent.trim())
+          .filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest("svg, .unseen, .caution summary, .timer-title") && e.textContent.trim())
           .filter((e) => {
             const style = getComputedStyle(e);
             const hides = (overflow) => overflow === "hidden" || overflow === "clip";
