@@ -117,6 +117,7 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
             "Bo Ley",
             "Desk",
             "own.number",
+            "Own",
         ];
         var texts = Directory
             .GetFiles(Path.Combine(folder, "demo"), "*.*", SearchOption.AllDirectories)

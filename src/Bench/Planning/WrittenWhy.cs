@@ -6,7 +6,7 @@ public static class WrittenWhy
     // stands for any argument
     private const string X = "";
 
-    private static readonly Retold Reasons = new([.. Campaigns, .. Conditions, .. Others, .. DueByDate, .. DueByDistance]);
+    private static readonly Retold Reasons = new([.. Campaigns, .. Conditions, .. Others], [.. Parts, .. DueByDate, .. DueByDistance]);
 
     /// <summary>The reason as the entry has it, to be said in a language.</summary>
     /// <param name="why">Its words.</param>
@@ -28,9 +28,6 @@ public static class WrittenWhy
             $"Left as it was {X}: {X}",
             $"Dropped {X}: {X}",
             $"Noted {X}: {X}",
-            $"at the last visit, {X}",
-            $": {X}",
-            $"{X}.",
         ];
 
     private static IEnumerable<Sentence> Others =>
@@ -41,9 +38,10 @@ public static class WrittenWhy
             $"Due soon, every {X} by {X}: {X}",
             $"Overdue, every {X} by {X}: {X}",
             $"Due, every {X} by {X}: {X}",
-            $"{X} ({X})",
-            $"{X} or {X}",
         ];
+
+    private static IEnumerable<Sentence> Parts =>
+        [$"at the last visit, {X}", $": {X}", $"{X}.", $"{X} ({X})", $"{X} or {X}"];
 
     private static IEnumerable<Sentence> DueByDate =>
         [

@@ -91,7 +91,7 @@ internal sealed partial class Shop(HttpClient http)
         catch (Exception unread)
             when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
         {
-            throw new ShopTrouble(DeviceWords.Unread(unread.Message));
+            throw new ShopTrouble(DeviceWords.Unread);
         }
     }
 
@@ -182,9 +182,9 @@ internal sealed partial class Shop(HttpClient http)
         {
             return JsonSerializer.Deserialize(text, type) ?? throw new JsonException("null");
         }
-        catch (JsonException unread)
+        catch (JsonException)
         {
-            throw new ShopTrouble(DeviceWords.Unread(unread.Message));
+            throw new ShopTrouble(DeviceWords.Unread);
         }
     }
 

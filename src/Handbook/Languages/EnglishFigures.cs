@@ -16,9 +16,12 @@ internal static class EnglishFigures
     {
         var words = text.Split(' ');
         return words.Length <= 4 && IsNumber(words[0])
-            ? string.Join(' ', words.Select(w => IsNumber(w) ? tongue.Number(w) : w))
+            ? string.Join(' ', words.Select(w => IsNumber(w) ? tongue.Number(w) : Unit(w, tongue)))
             : null;
     }
+
+    // a unit that is a word stands in the catalogue as it follows its number
+    private static string Unit(string word, Tongue tongue) => tongue.Text($" {word}", null)?.Trim() ?? word;
 
     private static bool IsNumber(string word) =>
         decimal.TryParse(

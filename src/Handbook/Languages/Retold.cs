@@ -5,9 +5,11 @@ namespace Witnessmark.Handbook.Languages;
 /// holds stays as it is; only whoever reads it gets it in another language.
 /// </summary>
 /// <param name="sentences">The sentences that may stand there, whatever their arguments; what is none of them is said as it stands.</param>
-public sealed class Retold(params IEnumerable<Sentence> sentences)
+/// <param name="parts">What may stand inside one of them.</param>
+public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence>? parts = null)
 {
-    private readonly Pattern[] patterns = [.. sentences.Select(Pattern.Of).OrderByDescending(p => p.Letters)];
+    private readonly Pattern[] whole = Patterns(sentences);
+    private readonly Pattern[] inside = Patterns([.. sentences, .. parts ?? []]);
     private readonly Dictionary<(string, string), string> told = [];
 
     /// <summary>What was written, for any reader.</summary>
@@ -27,17 +29,20 @@ public sealed class Retold(params IEnumerable<Sentence> sentences)
         for (var left = written; left.Length > 0; )
         {
             var ends = Ends(left);
-            var end = ends.FirstOrDefault(e => Whole(left[..e], tongue) is not null, ends[0]);
-            yield return Whole(left[..end], tongue)?.Said ?? left[..end];
+            var end = ends.FirstOrDefault(e => Whole(left[..e], whole, tongue) is not null, ends[0]);
+            yield return Whole(left[..end], whole, tongue)?.Said ?? left[..end];
             left = left[end..].TrimStart();
         }
     }
+
+    private static Pattern[] Patterns(IEnumerable<Sentence> sentences) =>
+        [.. sentences.Select(Pattern.Of).OrderByDescending(p => p.Letters)];
 
     private static List<int> Ends(string text) =>
         [.. Enumerable.Range(1, text.Length).Where(i => i == text.Length || (text[i - 1] == '.' && text[i] == ' '))];
 
     /// <summary>The text as one sentence, with how many of its arguments are known; null when it is none.</summary>
-    private (string Said, int Known)? Whole(string text, Tongue tongue)
+    private (string Said, int Known)? Whole(string text, Pattern[] patterns, Tongue tongue)
     {
         if (tongue.Text(text, null) is not null)
             return (tongue.Word(text), 1);
@@ -61,10 +66,10 @@ public sealed class Retold(params IEnumerable<Sentence> sentences)
             return (day, 2);
         if (EnglishFigures.Amount(text, tongue) is { } amount)
             return (amount, 2);
-        if (Whole(text, tongue) is { } whole)
-            return whole;
+        if (Whole(text, inside, tongue) is { } known)
+            return known;
         // English begins it small inside another one
-        return Whole(char.ToUpperInvariant(text[0]) + text[1..], tongue) is { } begun
+        return Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue) is { } begun
             ? (tongue.Inside(begun.Said), begun.Known)
             : (text, 0);
     }
