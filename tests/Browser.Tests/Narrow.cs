@@ -57,7 +57,10 @@ internal static class Narrow
     }
 
     private static Dictionary<string, object> Sizes(int text) =>
-        new() { ["fontSizes"] = new Dictionary<string, object> { ["standard"] = text, ["fixed"] = text } };
+        new()
+        {
+            ["fontSizes"] = new Dictionary<string, object> { ["standard"] = text, ["fixed"] = text },
+        };
 
     /// <summary>As the page stands now.</summary>
     public static async Task<IReadOnlyList<string>> Here(IPage page)

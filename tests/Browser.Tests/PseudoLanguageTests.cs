@@ -72,7 +72,9 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
             catch (Exception stuck) when (stuck is TimeoutException or PlaywrightException)
             {
                 found.Add($"{name}: {stuck.Message}");
-                await hand.Page.ScreenshotAsync(new() { Path = Path.Combine(Published.Root, "out", $"pseudo-{name}.png") });
+                await hand.Page.ScreenshotAsync(
+                    new() { Path = Path.Combine(Published.Root, "out", $"pseudo-{name}.png") }
+                );
             }
             found.AddRange((await Unsaid(hand.Page, data)).Select(t => $"{name}: {t}"));
             found.AddRange((await Narrow.Breaks(hand.Page)).Select(t => $"{name}: {t}"));

@@ -30,7 +30,9 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
             foreach (var scheme in Schemes)
                 found.AddRange((await OfAxe(hand.Page, scheme)).Select(f => $"{name}, {scheme}: {f}"));
             found.AddRange((await At360(hand.Page)).Select(f => $"{name}: {f}"));
-            found.AddRange((await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}"));
+            found.AddRange(
+                (await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}")
+            );
         }
         Assert.Empty(found);
     }

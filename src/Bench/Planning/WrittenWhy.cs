@@ -6,7 +6,10 @@ public static class WrittenWhy
     // stands for any argument
     private const string X = "";
 
-    private static readonly Retold Reasons = new([.. Campaigns, .. Conditions, .. Others], [.. Parts, .. DueByDate, .. DueByDistance]);
+    private static readonly Retold Reasons = new(
+        [.. Campaigns, .. Conditions, .. Others],
+        [.. Parts, .. DueByDate, .. DueByDistance]
+    );
 
     /// <summary>The reason as the entry has it, to be said in a language.</summary>
     /// <param name="why">Its words.</param>

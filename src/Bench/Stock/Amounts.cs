@@ -17,7 +17,9 @@ public static class Amounts
     public static (decimal? Amount, Sentence? Why) Read(string text, StockItem item)
     {
         var typed = text.Trim().Replace(',', '.');
-        Sentence right = item.Counted is { } unit ? (Sentence)$"a number in {unit}, such as \"2.5\"" : (Sentence)$"a whole number, such as \"3\"";
+        Sentence right = item.Counted is { } unit
+            ? (Sentence)$"a number in {unit}, such as \"2.5\""
+            : (Sentence)$"a whole number, such as \"3\"";
         if (item.Counted is { } counted && typed.EndsWith(counted.Symbol, StringComparison.Ordinal))
             typed = typed[..^counted.Symbol.Length].TrimEnd();
         if (

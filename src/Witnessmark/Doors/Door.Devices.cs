@@ -79,7 +79,8 @@ public sealed partial class Door
     // what is written into the book must not look like another line of it
     private static Sentence? Unfit(KeptDevice device) =>
         device.Label.Trim().Length is 0 or > LongestLabel || device.Label.Any(char.IsControl)
-            ? (Sentence)$"The device needs a name of at most {LongestLabel} characters, without line breaks and the like."
+            ? (Sentence)
+                $"The device needs a name of at most {LongestLabel} characters, without line breaks and the like."
         : device.Id.Length is 0 or > LongestLabel || !device.Id.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
             ? (Sentence)$"The device's own name is letters, digits and dashes."
         : DeviceKey.IsKey(device.KeyX, device.KeyY) ? null

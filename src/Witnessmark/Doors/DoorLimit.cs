@@ -31,7 +31,8 @@ internal static class DoorLimit
             );
             limits.OnRejected = (refused, _) =>
                 new(
-                    Failure.Said(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
+                    Failure
+                        .Said(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
                         .ExecuteAsync(refused.HttpContext)
                 );
         });

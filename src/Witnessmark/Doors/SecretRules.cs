@@ -46,8 +46,7 @@ public static class SecretRules
             ? (Sentence)
                 $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
         : phrase.Length > LongestPassphrase
-            ? (Sentence)
-                $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
+            ? (Sentence)$"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
         : phrase.Distinct().Count() < 5 ? (Sentence)$"It repeats the same few characters. Take several words."
         : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)
             ? (Sentence)$"It is only your name. Take several words."

@@ -68,7 +68,13 @@ public sealed class ServedShop
 
     /// <summary>Sets one figure of a sheet, which makes its next revision.</summary>
     /// <returns>The new revision, or why there is none.</returns>
-    public (int? Revision, Sentence? Why) SetFigure(string sheet, int revision, FigureDraft draft, string by, string why)
+    public (int? Revision, Sentence? Why) SetFigure(
+        string sheet,
+        int revision,
+        FigureDraft draft,
+        string by,
+        string why
+    )
     {
         lock (revising)
         {

@@ -8,7 +8,12 @@ namespace Witnessmark.Stock;
 internal sealed record StockAnswer(IReadOnlyList<StockItemAnswer> Items, IReadOnlyList<ToOrderAnswer> ToOrder)
 {
     /// <summary>Items with every word of the text in id, name, place or what they serve; all when none is given; warnings in a language.</summary>
-    public static StockAnswer Of(IReadOnlyDictionary<string, StockItem> items, Shelf shelf, Tongue tongue, string? find = null) =>
+    public static StockAnswer Of(
+        IReadOnlyDictionary<string, StockItem> items,
+        Shelf shelf,
+        Tongue tongue,
+        string? find = null
+    ) =>
         new(
             [.. items.Values.Where(i => Has(i, find)).Select(i => StockItemAnswer.Of(i, shelf, tongue))],
             [.. Reorder.List(items.Values, shelf).Where(o => Has(o.Item, find)).Select(ToOrderAnswer.Of)]

@@ -51,7 +51,13 @@ public sealed class RefusalTongueTests : IDisposable
         Assert.DoesNotContain("Count what is there", shelf, StringComparison.Ordinal);
     }
 
-    private static async Task<string?> Refused(RunningShop shop, string? accepted, string query, string kind, string amount)
+    private static async Task<string?> Refused(
+        RunningShop shop,
+        string? accepted,
+        string query,
+        string kind,
+        string amount
+    )
     {
         using var answer = await Move(shop, accepted, query, kind, amount);
         Assert.False(answer.IsSuccessStatusCode);
