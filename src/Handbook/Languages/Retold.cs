@@ -8,6 +8,9 @@ namespace Witnessmark.Handbook.Languages;
 /// <param name="parts">What may stand inside one of them.</param>
 public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence>? parts = null)
 {
+    // a text that stands in the catalogue as it is says more than a pattern around something unknown
+    private const int Exact = 3;
+
     private readonly Pattern[] whole = Patterns(sentences);
     private readonly Pattern[] inside = Patterns([.. sentences, .. parts ?? []]);
     private readonly Dictionary<(string, string), string> told = [];
@@ -45,7 +48,7 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
     private (string Said, int Known)? Whole(string text, Pattern[] patterns, Tongue tongue)
     {
         if (tongue.Text(text, null) is not null)
-            return (tongue.Word(text), 1);
+            return (tongue.Word(text), Exact);
         foreach (var pattern in patterns)
             if (pattern.Splits(text).Select(parts => Filled(pattern, parts, tongue)).ToList() is { Count: > 0 } all)
                 return all.MaxBy(a => a.Known);
@@ -66,11 +69,11 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
             return (day, 2);
         if (EnglishFigures.Amount(text, tongue) is { } amount)
             return (amount, 2);
-        if (Whole(text, inside, tongue) is { } known)
-            return known;
         // English begins it small inside another one
-        return Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue) is { } begun
-            ? (tongue.Inside(begun.Said), begun.Known)
-            : (text, 0);
+        var begun = Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue);
+        var asIs = Whole(text, inside, tongue);
+        return
+            begun is { } other && other.Known > (asIs?.Known ?? 0) ? (tongue.Inside(other.Said), other.Known)
+            : asIs ?? (text, 0);
     }
 }

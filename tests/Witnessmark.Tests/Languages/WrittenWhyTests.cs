@@ -1,13 +1,14 @@
 using Witnessmark.Bench.Planning;
 using Witnessmark.Handbook.Languages;
-using Witnessmark.Languages;
 
 namespace Witnessmark.Tests.Languages;
 
 /// <summary>Why a point is in a plan stands in the entry in English; a German reader reads it in German.</summary>
 public class WrittenWhyTests
 {
-    private static readonly Tongue German = ShopTongues.Named("de")!;
+    private static readonly Tongue German = Tongue.German(
+        new(PoFile.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "languages", "de.po"))))
+    );
 
     [Theory]
     [InlineData(
@@ -15,8 +16,8 @@ public class WrittenWhyTests
         "Fällig, alle 1000 km, wie der Hersteller (handbook p. 12) sagt: Nicht hinterlegt: unbekannt, als fällig behandeln."
     )]
     [InlineData(
-        "Outside at the last visit, 2026-04-01: 38.5 ± 1 mm. Axle nut is in the plan, and asks for this again.",
-        "Außerhalb beim letzten Besuch, 01.04.2026: 38,5 ± 1 mm. Achsmutter ist im Plan und verlangt das hier neu."
+        "Outside at the last visit, 2026-04-01: 38.5 ± 1 mm. Rear axle nut is in the plan, and asks for this again.",
+        "Außerhalb beim letzten Besuch, 01.04.2026: 38,5 ± 1 mm. Hinterachsmutter ist im Plan und verlangt das hier neu."
     )]
     public void A_reason_that_was_put_together_is_known_again(string written, string german) =>
         Assert.Equal(german, WrittenWhy.Of(written).In(German));
