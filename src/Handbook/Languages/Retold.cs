@@ -72,8 +72,8 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
         // English begins it small inside another one
         var begun = Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue);
         var asIs = Whole(text, inside, tongue);
-        return
-            begun is { } other && other.Known > (asIs?.Known ?? 0) ? (tongue.Inside(other.Said), other.Known)
+        return begun is { } other && other.Known > (asIs?.Known ?? 0)
+            ? (tongue.Inside(other.Said), other.Known)
             : asIs ?? (text, 0);
     }
 }
