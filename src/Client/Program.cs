@@ -12,7 +12,12 @@ using Witnessmark.Client.Today;
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
 builder.RootComponents.Add<HeadOutlet>("head::after");
-builder.Services.AddSingleton(new HttpClient { BaseAddress = new(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddSingleton(
+    new HttpClient(new InOwnTongue { InnerHandler = new HttpClientHandler() })
+    {
+        BaseAddress = new(builder.HostEnvironment.BaseAddress),
+    }
+);
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<DeviceStore>();
 builder.Services.AddSingleton<DeviceLedger>();

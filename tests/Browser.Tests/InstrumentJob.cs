@@ -5,7 +5,7 @@ using Witnessmark.Bench.Record;
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>A job with the points that a device can read by itself, and one that a second person reads again, as another device would have opened it.</summary>
-internal static class InstrumentJob
+internal static partial class InstrumentJob
 {
     public const string Number = "i1";
     private const string Device = "d-instruments";
@@ -69,12 +69,5 @@ internal static class InstrumentJob
                     entries.LastOrDefault()?.Hash
                 )
             );
-    }
-
-    /// <summary>Opens a point of it.</summary>
-    public static async Task At(BenchHand hand, string point)
-    {
-        await hand.Open($"jobs/{Number}/bench/{point}");
-        await hand.Page.Locator(".bench .dock").WaitForAsync();
     }
 }

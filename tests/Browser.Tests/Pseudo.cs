@@ -46,7 +46,8 @@ internal static partial class Pseudo
                 : Regex.Escape($"{c}")
             )
         );
-        return new(whole ? $"^{marks}{letters}{marks}$" : letters, RegexOptions.IgnoreCase);
+        // long fillers stand in pieces
+        return new(whole ? $"^{marks}{letters}[{Begin}{End}{Filler} ]*$" : letters, RegexOptions.IgnoreCase);
     }
 
     /// <summary>What is left of a text when everything in brackets is taken away.</summary>

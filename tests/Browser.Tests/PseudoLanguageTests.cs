@@ -6,6 +6,14 @@ namespace Witnessmark.Browser.Tests;
 /// <summary>Every screen in a language that is none: nothing is said past the catalogue, and nothing that grows by a third breaks a screen.</summary>
 public sealed partial class PseudoLanguageTests(Published published, Chromium chromium)
 {
+    // a language's ways of days are code, and this one has those of German
+    private static readonly string[] DaysOfGerman =
+    [
+        .. "Mo Di Mi Do Fr Sa So".Split(' '),
+        .. "Jan Feb März Apr Mai Juni Juli Aug Sept Okt Nov Dez".Split(' '),
+        .. "Januar Februar April August September Oktober November Dezember".Split(' '),
+    ];
+
     private const string Shown = """
         () => {
           const english = (e) => e.closest("[lang]:not(html)") !== null || e.closest("script, style, noscript") !== null;
@@ -20,7 +28,8 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
             if (seen(e))
               for (const name of ["aria-label", "title", "placeholder", "alt"])
                 if (e.getAttribute(name)) found.push(e.getAttribute(name));
-          return [...found, document.title];
+          // a calculation of the handbook is called in English, and no title can say of its parts in which language they are
+          return document.querySelector("h1[lang]") ? found : [...found, document.title];
         }
         """;
 
@@ -53,29 +62,30 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
         hand.Finds = Pseudo.Finds;
         var data = DataWords(published.Folder);
         List<string> found = [];
-        foreach (var (name, open) in Screens.All)
+        foreach (var (name, open) in Screens.Wanted)
         {
-            await open(hand);
+            try
+            {
+                await open(hand);
+            }
+            // one that cannot be come to hides nothing behind it
+            catch (Exception stuck) when (stuck is TimeoutException or PlaywrightException)
+            {
+                found.Add($"{name}: {stuck.Message}");
+                await hand.Page.ScreenshotAsync(
+                    new() { Path = Path.Combine(Published.Root, "out", $"pseudo-{name}.png") }
+                );
+            }
             found.AddRange((await Unsaid(hand.Page, data)).Select(t => $"{name}: {t}"));
-            if (await WidthAt360(hand.Page) is > 360 and var wide)
-                found.Add($"{name}: {wide} px wide");
+            found.AddRange((await Narrow.Breaks(hand.Page)).Select(t => $"{name}: {t}"));
         }
-        Assert.Empty(found.Distinct());
+        Assert.True(found.Count == 0, string.Join('\n', found.Distinct().Prepend($"{found.Count} found:")));
     }
 
     private static async Task<IEnumerable<string>> Unsaid(IPage page, HashSet<string> data) =>
         (await page.EvaluateAsync<string[]>(Shown)).Where(t =>
             Word().Matches(Pseudo.Outside(t)).Any(w => !data.Contains(w.Value))
         );
-
-    private static async Task<int> WidthAt360(IPage page)
-    {
-        var before = page.ViewportSize!;
-        await page.SetViewportSizeAsync(360, 780);
-        var wide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth");
-        await page.SetViewportSizeAsync(before.Width, before.Height);
-        return wide;
-    }
 
     /// <summary>Words of the shop's own data: names, models, plates, documents; units; what the hand types; what calls itself so in any language.</summary>
     private static HashSet<string> DataWords(string folder)
@@ -95,6 +105,7 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
             "km",
             "mm",
             "min",
+            .. DaysOfGerman,
         ];
         string[] typed =
         [
@@ -102,14 +113,26 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
             "the page of the manual",
             "Rear brake hose is cracked at the banjo",
             "Brake hose, rear",
+            "Weir \"Cycles\"",
+            "Weir 500",
+            "Ada Brook",
+            "Bo Ley",
+            "Desk",
+            "own.number",
+            "Own",
         ];
         var texts = Directory
             .GetFiles(Path.Combine(folder, "demo"), "*.*", SearchOption.AllDirectories)
-            .SelectMany(f => Quoted().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value));
+            .Select(File.ReadAllText)
+            .SelectMany(t => Quoted().Matches(t).Select(m => m.Groups[1].Value));
+        // the lists of recalls hold nothing but data
+        var lists = Directory
+            .GetFiles(Path.Combine(folder, "demo"), "*.tsv", SearchOption.AllDirectories)
+            .Select(File.ReadAllText);
         return
         [
             .. own,
-            .. texts.Concat(typed).SelectMany(t => Word().Matches(t).Select(m => m.Value)),
+            .. texts.Concat(typed).Concat(lists).SelectMany(t => Word().Matches(t).Select(m => m.Value)),
             .. Handbook.Quantities.UnitTable.All.SelectMany(u => Word().Matches(u.Symbol).Select(m => m.Value)),
         ];
     }

@@ -30,6 +30,9 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
             foreach (var scheme in Schemes)
                 found.AddRange((await OfAxe(hand.Page, scheme)).Select(f => $"{name}, {scheme}: {f}"));
             found.AddRange((await At360(hand.Page)).Select(f => $"{name}: {f}"));
+            found.AddRange(
+                (await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}")
+            );
         }
         Assert.Empty(found);
     }
@@ -45,11 +48,10 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
     private static async Task<IEnumerable<string>> At360(IPage page)
     {
         var before = page.ViewportSize!;
-        await page.SetViewportSizeAsync(360, 780);
-        var small = await TooSmall(page);
-        var wide = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth");
+        await page.SetViewportSizeAsync(Narrow.Phone, Narrow.Tall);
+        string[] found = [.. await TooSmall(page), .. await Narrow.Here(page)];
         await page.SetViewportSizeAsync(before.Width, before.Height);
-        return wide > 360 ? [.. small, $"{wide} px wide"] : small;
+        return found;
     }
 
     private static async Task<string[]> TooSmall(IPage page) =>

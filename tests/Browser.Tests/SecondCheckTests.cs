@@ -64,6 +64,29 @@ public sealed class SecondCheckTests(Published published, Chromium chromium)
         await Assertions.Expect(hand.Page.Locator("#second-outcome")).ToContainTextAsync("They agree, Eₙ = 0");
     }
 
+    [Fact]
+    public async Task What_is_asked_of_the_second_person_stands_whole_on_a_phone()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await shop.Post(InstrumentJob.Tightened);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await InstrumentJob.At(hand, "axle-nut");
+        var asked = hand.Page.Locator("#second-check");
+        await asked.WaitForAsync();
+        // neither below the keys nor outside the screen
+        Assert.True(
+            await asked.EvaluateAsync<bool>(
+                """
+                (e) => {
+                  const box = e.getBoundingClientRect();
+                  return [box.top + 2, box.bottom - 2].every((y) => e.contains(document.elementFromPoint(box.left + 20, y)));
+                }
+                """
+            )
+        );
+    }
+
     internal static async Task Tightens(BenchHand hand, string torque)
     {
         await InstrumentJob.At(hand, "axle-nut");

@@ -22,7 +22,7 @@ public class DaySearchTests
     {
         DayJob[] jobs =
         [
-            new("1", "A", [new("drain", 30, 60), new("fill", 30, 0)], Days.At(10)),
+            new("1", "A", [new($"drain", 30, 60), new($"fill", 30, 0)], Days.At(10)),
             Days.Job("2", 60, Days.At(10, 30)),
         ];
         var two = DaySearch.Solve(Days.Of(jobs) with { Lifts = ["Lift 1", "Lift 2"] });
@@ -92,7 +92,10 @@ public class DaySearchTests
     [Fact]
     public void A_night_on_the_lift_costs_no_bench_time()
     {
-        var day = Days.Of(new DayJob("1", "A", [new("strip", 60, 0), new("build", 180, 0)])) with { Now = Days.At(16) };
+        var day = Days.Of(new DayJob("1", "A", [new($"strip", 60, 0), new($"build", 180, 0)])) with
+        {
+            Now = Days.At(16),
+        };
         var solved = DaySearch.Solve(day);
         Assert.Equal([Days.At(16), Days.At(8, 0, 1)], solved.Plan.Of("1")!.Starts);
         Assert.Equal(new DayMeasure(0, 240, 0), solved.Measure);

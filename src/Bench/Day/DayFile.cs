@@ -68,7 +68,7 @@ public static class DayFile
     private static DayStep Step(TomlTable table)
     {
         var (what, hands, waits) = (
-            table.Text("what"),
+            Sentence.Of(table.Text("what")),
             BenchTime.Read(table, "hands", needed: true),
             BenchTime.Read(table, "waits", needed: false)
         );

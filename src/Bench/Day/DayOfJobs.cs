@@ -11,7 +11,7 @@ public static class DayOfJobs
     /// <param name="jobs">All jobs; those that are released, or not opened, are passed over.</param>
     /// <param name="now">By the shop's clock.</param>
     /// <param name="learnt">How long work has been seen to take here, or null: the book's times.</param>
-    public static (DayQuestion? Question, string? Missing) Of(
+    public static (DayQuestion? Question, Sentence? Missing) Of(
         Workbench bench,
         IEnumerable<JobState> jobs,
         DateTime now,
@@ -19,7 +19,7 @@ public static class DayOfJobs
     )
     {
         if (Frame(bench, now) is not { } frame)
-            return (null, "The workshop file says no opening hours. They stand under [hours] in shop.toml.");
+            return (null, $"The workshop file says no opening hours. They stand under [hours] in shop.toml.");
         var open = jobs.Where(j => j is { Arrival: not null, Release: null })
             .OrderBy(j => j.Job, StringComparer.Ordinal)
             .ToList();

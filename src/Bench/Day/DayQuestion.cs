@@ -72,7 +72,7 @@ public sealed record DayJob(
 /// <param name="What">In few words.</param>
 /// <param name="Hands">Hands-on minutes, 1 to 1440.</param>
 /// <param name="Waits">Unattended minutes afterwards, 0 to 10080.</param>
-public sealed record DayStep(string What, int Hands, int Waits);
+public sealed record DayStep(Sentence What, int Hands, int Waits);
 
 /// <summary>What stands already: begun, or placed by hand.</summary>
 /// <param name="Technician">Who does it.</param>

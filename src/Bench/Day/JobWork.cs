@@ -45,7 +45,11 @@ public static class JobWork
         {
             if (byBook > TimeSpan.Zero || left)
                 steps.Add(
-                    new(first == last ? first : $"{first} to {last}", Math.Max(1, Minutes(hands)), Minutes(waits))
+                    new(
+                        first == last ? Sentence.Of(first) : (Sentence)$"{first} to {last}",
+                        Math.Max(1, Minutes(hands)),
+                        Minutes(waits)
+                    )
                 );
             (hands, byBook) = (TimeSpan.Zero, TimeSpan.Zero);
         }

@@ -41,9 +41,12 @@ internal static class MeasuredJudge
                 "",
                 null,
                 null,
-                new(OriginKind.Shop, $"last visit")
+                new(OriginKind.Shop, LastVisit)
             )
             : null;
+
+    // said wherever the origin is; it stands in the figure as a plain word
+    private static Sentence LastVisit => $"last visit";
 
     private static double[]? Values(ReadingToJudge judged, Unit unit, out Sentence? why)
     {

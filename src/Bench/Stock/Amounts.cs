@@ -14,10 +14,12 @@ public static class Amounts
 
     /// <summary>An amount of an item as somebody typed it: <c>3</c>, or <c>2.5 L</c> of what is drawn loose.</summary>
     /// <returns>The amount, or why it cannot be one and what is allowed.</returns>
-    public static (decimal? Amount, string? Why) Read(string text, StockItem item)
+    public static (decimal? Amount, Sentence? Why) Read(string text, StockItem item)
     {
         var typed = text.Trim().Replace(',', '.');
-        var right = item.Counted is { } unit ? $"a number in {unit}, such as \"2.5\"" : "a whole number, such as \"3\"";
+        Sentence right = item.Counted is { } unit
+            ? (Sentence)$"a number in {unit}, such as \"2.5\""
+            : (Sentence)$"a whole number, such as \"3\"";
         if (item.Counted is { } counted && typed.EndsWith(counted.Symbol, StringComparison.Ordinal))
             typed = typed[..^counted.Symbol.Length].TrimEnd();
         if (
@@ -38,13 +40,13 @@ public static class Amounts
 
     /// <summary>The size of a piece as it is kept, whatever way it was typed: <c>2.35 mm</c>.</summary>
     /// <returns>Null when the item has no sizes; or why the size cannot be one.</returns>
-    public static (string? Size, string? Why) Size(string? text, StockItem item)
+    public static (string? Size, Sentence? Why) Size(string? text, StockItem item)
     {
         if (item.Sizes.Count == 0 && item.Measured is null)
             return string.IsNullOrWhiteSpace(text) ? (null, null) : (null, $"{item.Name} has no sizes.");
-        var right = item.Measured is { } unit
-            ? $"its measured size such as \"2.35 {unit}\""
-            : $"one of {string.Join(", ", item.Sizes)}";
+        Sentence right = item.Measured is { } unit
+            ? (Sentence)$"its measured size such as \"2.35 {unit}\""
+            : (Sentence)$"one of {string.Join(", ", item.Sizes)}";
         if (text is null || Written.Read(text.Trim().Replace(',', '.'), out var written) is not null)
             return (null, $"size \"{text}\" of {item.Name}; right would be {right}.");
         if (item.Measured is { } measured)

@@ -39,6 +39,9 @@ internal static class BenchWords
     public static string AllPoints => Say($"All points of this job");
     public static string Overview => Say($"To the job");
     public static string Again => Say($"Read it again");
+
+    public static string Unit(string unit) => unit == "turns" ? Say($"turns") : unit;
+
     public static string Caution => Say($"Caution");
     public static string MakersFirst =>
         Say($"The maker's manual, local law and a qualified technician's judgement come first.");

@@ -8,6 +8,8 @@ internal static class DeviceWords
     public static string Title => Say($"This device");
     public static string NoAnswer =>
         Say($"The shop does not answer. Work goes on; entries are kept here and sent later.");
+    public static string Unread => Say($"The shop's answer cannot be read.");
+
     public static string NoShop => Say($"This address serves the program but no shop. Entries are kept here.");
     public static string NeedsShop =>
         Say($"A figure is changed at the shop, so that everybody has it. Nothing was changed.");

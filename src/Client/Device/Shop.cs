@@ -93,7 +93,7 @@ internal sealed partial class Shop(HttpClient http)
         catch (Exception unread)
             when (unread is JsonException or KeyNotFoundException or InvalidOperationException or MalformedEntry)
         {
-            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+            throw new ShopTrouble(DeviceWords.Unread);
         }
     }
 
@@ -184,9 +184,9 @@ internal sealed partial class Shop(HttpClient http)
         {
             return JsonSerializer.Deserialize(text, type) ?? throw new JsonException("null");
         }
-        catch (JsonException unread)
+        catch (JsonException)
         {
-            throw new ShopTrouble($"The shop's answer cannot be read: {unread.Message}");
+            throw new ShopTrouble(DeviceWords.Unread);
         }
     }
 

@@ -31,6 +31,20 @@ internal static class HandbookWords
             ["FinalDrive"] = Say($"Final drive"),
             ["BenchOrder"] = Say($"Bench order"),
             ["Due"] = Say($"Due work"),
+            ["Fasteners"] = Say($"Fasteners"),
+            ["Fluids"] = Say($"Fluids"),
+            ["Brakes"] = Say($"Brakes"),
+            ["Tyres"] = Say($"Tyres"),
+            ["Wheels"] = Say($"Wheels"),
+            ["Chassis"] = Say($"Chassis"),
+            ["Engine"] = Say($"Engine"),
+            ["Controls"] = Say($"Controls"),
+            ["Electrics"] = Say($"Electrics"),
+            ["Lights"] = Say($"Lights"),
+            ["Identity"] = Say($"Identity"),
+            ["Wear"] = Say($"Wear"),
+            ["Sound"] = Say($"Sound"),
+            ["Measuring"] = Say($"Measuring"),
         };
 
     public static string Chapter(string group) => Chapters.GetValueOrDefault(group, group);

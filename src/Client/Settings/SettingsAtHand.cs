@@ -34,11 +34,14 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
     private async Task Read()
     {
         var (before, person) = (chosen, ledger.Facts.Person);
-        var kept = PersonSettings.Read(person is null ? null : await store.Settings(person));
+        var kept = person is null ? Nobody : PersonSettings.Read(await store.Settings(person));
         // what was chosen while the store was read is newer than what it held
         if (before == chosen && person == ledger.Facts.Person)
             await Draw(kept);
     }
+
+    // who stands at the door reads what was read here last
+    private PersonSettings Nobody => new() { Language = ((IJSInProcessRuntime)js).Invoke<string?>("look.language") };
 
     private async Task Draw(PersonSettings settings)
     {

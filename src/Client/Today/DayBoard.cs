@@ -12,7 +12,7 @@ internal sealed class DayBoard(Shop shop, DeviceLedger ledger, TimeProvider cloc
     public bool Busy { get; private set; }
 
     /// <summary>The question of the day with its plan; the question is null when the workshop says too little for one.</summary>
-    public (DayQuestion? Question, DayPlan Plan, DayPlanText? From, string? Missing) Now(AtHand hand)
+    public (DayQuestion? Question, DayPlan Plan, DayPlanText? From, Sentence? Missing) Now(AtHand hand)
     {
         var (question, missing) = DayOfJobs.Of(hand.Workbench!, hand.Jobs(), clock.GetLocalNow().DateTime);
         if (question is null)

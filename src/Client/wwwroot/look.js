@@ -33,6 +33,7 @@
       localStorage.setItem("look", JSON.stringify(chosen));
       draw();
     },
+    language: () => chosen.language ?? null,
   };
   more.addEventListener("change", draw);
   chosen = read();

@@ -42,6 +42,9 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>The text under which a catalogue has the sentence: places of the arguments as {0}, {1}.</summary>
     public string Key => key.ToString();
 
+    /// <summary>The key for one, where it is said of several.</summary>
+    internal string? One { get; private init; }
+
     /// <summary>Letters of the English sentence.</summary>
     public int Length => ToString().Length;
 
@@ -61,7 +64,13 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <param name="one">For exactly one.</param>
     /// <param name="many">For any other number; holds all arguments.</param>
     public static Sentence Count(int count, Sentence one, Sentence many) =>
-        new(t => t.Plural(count, one.Key, many.Key) is { } text ? many.Fill(text, t) : (count == 1 ? one : many).In(t));
+        new(
+            many,
+            t => t.Plural(count, one.Key, many.Key) is { } text ? many.Fill(text, t) : (count == 1 ? one : many).In(t)
+        )
+        {
+            One = one.Key,
+        };
 
     /// <summary>Several after each other.</summary>
     /// <param name="parts">The parts.</param>

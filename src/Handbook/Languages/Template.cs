@@ -23,6 +23,35 @@ internal static class Template
         return filled.ToString();
     }
 
+    /// <summary>The same with arguments that are in the language already.</summary>
+    public static string Fill(string text, IReadOnlyList<string> said)
+    {
+        var filled = new StringBuilder();
+        for (var at = 0; at < text.Length; at++)
+            filled.Append(text[at] == '{' && text[at + 1] != '{' ? said[Place(text, ref at)] : Plain(text, ref at));
+        return filled.ToString();
+    }
+
+    /// <summary>What stands before, between and after the places.</summary>
+    public static string[] Literals(string text)
+    {
+        List<string> literals = [];
+        var literal = new StringBuilder();
+        for (var at = 0; at < text.Length; at++)
+            if (text[at] == '{' && text[at + 1] != '{')
+            {
+                Place(text, ref at);
+                literals.Add(literal.ToString());
+                literal.Clear();
+            }
+            else
+                literal.Append(Plain(text, ref at));
+        return [.. literals, literal.ToString()];
+    }
+
+    // a brace of its own stands twice
+    private static char Plain(string text, ref int at) => text[at] is '{' or '}' ? text[at++] : text[at];
+
     private static int Place(string text, ref int at)
     {
         var end = text.IndexOf('}', at);

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Stock;
+using Witnessmark.Handbook.Languages;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Stock;
@@ -7,7 +8,7 @@ namespace Witnessmark.Ledger.Stock;
 /// <param name="Shelf">What is there now.</param>
 /// <param name="Refused">Why it was not taken in, or null.</param>
 /// <param name="Before">Whether the same move had come before; it counts once.</param>
-public sealed record MoveTaken(Shelf Shelf, string? Refused, bool Before);
+public sealed record MoveTaken(Shelf Shelf, Sentence? Refused, bool Before);
 
 /// <summary>
 /// The moves of a shop's stock. A move is looked at and taken in within one transaction: two people

@@ -20,9 +20,9 @@ internal sealed record CampaignAnswer(
     IReadOnlyList<string> Alike
 )
 {
-    /// <summary>Looks in the lists of a data folder.</summary>
+    /// <summary>Looks in the lists of a data folder; the reasons are said in a language.</summary>
     /// <exception cref="LedgerUnavailable">They cannot be read.</exception>
-    public static CampaignAnswer Of(AskedMachine machine, string folder)
+    public static CampaignAnswer Of(AskedMachine machine, string folder, Tongue tongue)
     {
         var store = CampaignStore.OpenIfThere(folder);
         var lists = store?.Lists() ?? [];
@@ -32,7 +32,7 @@ internal sealed record CampaignAnswer(
                 true,
                 machine,
                 [.. lists.Select(AnsweredList.Of)],
-                [.. CampaignMatches.Of(store.Of(machine), machine).Select(AnsweredCampaign.Of)],
+                [.. CampaignMatches.Of(store.Of(machine), machine).Select(m => AnsweredCampaign.Of(m, tongue))],
                 AnsweredWithdrawal.Of(store, machine),
                 store.Alike(machine)
             );
@@ -93,7 +93,7 @@ internal sealed record AnsweredCampaign(
     string Notes
 )
 {
-    public static AnsweredCampaign Of(CampaignMatch match)
+    public static AnsweredCampaign Of(CampaignMatch match, Tongue tongue)
     {
         var (campaign, says) = (match.Campaign, match.Campaign.Says);
         return new(
@@ -104,7 +104,7 @@ internal sealed record AnsweredCampaign(
             campaign.Component,
             CampaignWords.Of(campaign.Source),
             CampaignWords.Of(match.Concern),
-            match.Why,
+            match.Why.In(tongue),
             says.DoNotRide,
             says.ParkOutside,
             says.Maker,

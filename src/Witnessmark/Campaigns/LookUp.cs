@@ -19,7 +19,7 @@ internal static class LookUp
             return Fail(why!, ExitCode.Malformed);
         try
         {
-            var answer = CampaignAnswer.Of(machine, folder);
+            var answer = CampaignAnswer.Of(machine, folder, Tongue.English);
             if (json)
                 JsonText.Print((JsonObject)JsonSerializer.SerializeToNode(answer, JsonSerializerOptions.Web)!);
             else if (answer.LookedUp)

@@ -54,7 +54,7 @@ internal static class DayJson
                     (JsonNode)
                         new JsonObject
                         {
-                            ["what"] = s.What,
+                            ["what"] = s.What.In(tongue),
                             ["hands"] = s.Hands,
                             ["waits"] = s.Waits,
                         }

@@ -7,7 +7,7 @@ namespace Witnessmark.Day;
 internal static class DaySolving
 {
     /// <summary>The plan, or why there is none.</summary>
-    public static (SolvedDay? Solved, string? Why) Solve(DayQuestion question, double seconds)
+    public static (SolvedDay? Solved, Sentence? Why) Solve(DayQuestion question, double seconds)
     {
         try
         {
@@ -22,7 +22,7 @@ internal static class DaySolving
         {
             return (
                 null,
-                "This program was packed without the solver for this kind of machine: publish it here, or with -p:SolverFor=all."
+                $"This program was packed without the solver for this kind of machine: publish it here, or with -p:SolverFor=all."
             );
         }
     }

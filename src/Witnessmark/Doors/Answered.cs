@@ -5,13 +5,13 @@ namespace Witnessmark.Doors;
 /// <param name="Yes">The answer.</param>
 /// <param name="No">Why not, in a sentence.</param>
 /// <param name="Status">Of the reply over HTTP.</param>
-public sealed record Answered<T>(T? Yes, string? No, int Status)
+public sealed record Answered<T>(T? Yes, Sentence? No, int Status)
     where T : class
 {
     public static implicit operator Answered<T>(T yes) => new(yes, null, 200);
 
     /// <summary>No.</summary>
-    public static Answered<T> Because(string why, int status = 403) => new(null, why, status);
+    public static Answered<T> Because(Sentence why, int status = 403) => new(null, why, status);
 }
 
 /// <summary>Somebody came in.</summary>

@@ -45,12 +45,12 @@ public sealed partial class Door
     private Answered<KeptDevice> LetIn(DoorRows rows, string code, KeptDevice device, string nonce, string signature)
     {
         if (!DeviceKey.Signed(device.KeyX, device.KeyY, DeviceKey.Statement("enrol", nonce, device.Id, ""), signature))
-            return Answered<KeptDevice>.Because("The device did not show that it holds its key.");
+            return Answered<KeptDevice>.Because($"The device did not show that it holds its key.");
         if (!Fresh(rows, nonce))
-            return Answered<KeptDevice>.Because("That took too long. Try once more.");
+            return Answered<KeptDevice>.Because($"That took too long. Try once more.");
         if (rows.Device(device.Id) is not null)
             return Answered<KeptDevice>.Because(
-                "A device of that name was let in before. Clear this site's data in the browser and start anew.",
+                $"A device of that name was let in before. Clear this site's data in the browser and start anew.",
                 409
             );
         if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { Person: null } good)
@@ -77,13 +77,14 @@ public sealed partial class Door
     }
 
     // what is written into the book must not look like another line of it
-    private static string? Unfit(KeptDevice device) =>
+    private static Sentence? Unfit(KeptDevice device) =>
         device.Label.Trim().Length is 0 or > LongestLabel || device.Label.Any(char.IsControl)
-            ? $"The device needs a name of at most {LongestLabel} characters, without line breaks and the like."
+            ? (Sentence)
+                $"The device needs a name of at most {LongestLabel} characters, without line breaks and the like."
         : device.Id.Length is 0 or > LongestLabel || !device.Id.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
-            ? "The device's own name is letters, digits and dashes."
+            ? (Sentence)$"The device's own name is letters, digits and dashes."
         : DeviceKey.IsKey(device.KeyX, device.KeyY) ? null
-        : "That is no key of a device.";
+        : (Sentence)$"That is no key of a device.";
 
     // good once: whoever overhears a signature has nothing
     private bool Fresh(DoorRows rows, string nonce) =>

@@ -24,7 +24,7 @@ public sealed partial class Door
             if (SecretRules.Refuses(next, who.Role, who.Person) is { } why)
                 return Answered<CameIn>.Because(why, 400);
             if (next == secret)
-                return Answered<CameIn>.Because("That is the one that you have.", 400);
+                return Answered<CameIn>.Because($"That is the one that you have.", 400);
             rows.Put(new(who.Person, SecretHash.Of(who.Person, next), 0, null, false));
             rows.EndAllOf(who.Person);
             rows.Note(Now, DoorEvents.SecretChosen, who.Person, who.Device, $"{who.Person} changed their secret.");

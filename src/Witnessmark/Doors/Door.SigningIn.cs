@@ -17,11 +17,11 @@ public sealed record PersonAtDoor(string Name, Role Role, bool Started);
 
 public sealed partial class Door
 {
-    private const string NotLetIn = "This device was not let in, or was shut out. A lead gives a code for it.";
-    private const string WrongCode = "The code is wrong or over. A lead gives a new one.";
-    private const string ShutToName =
-        "Too many wrong ones: the door is shut to this name until a lead gives a new start code.";
-    private const string WrongSecret = "That is not it.";
+    private static Sentence NotLetIn => $"This device was not let in, or was shut out. A lead gives a code for it.";
+    private static Sentence WrongCode => $"The code is wrong or over. A lead gives a new one.";
+    private static Sentence ShutToName =>
+        $"Too many wrong ones: the door is shut to this name until a lead gives a new start code.";
+    private static Sentence WrongSecret => $"That is not it.";
 
     /// <summary>Who may sign in here.</summary>
     public Answered<IReadOnlyList<PersonAtDoor>> Names(DeviceProof proof) =>
@@ -103,7 +103,7 @@ public sealed partial class Door
         ];
 
     /// <summary>Why a device did not show that it is the one; null when it did.</summary>
-    private string? Shown(DoorRows rows, DeviceProof proof, string deed, string person)
+    private Sentence? Shown(DoorRows rows, DeviceProof proof, string deed, string person)
     {
         if (rows.Device(proof.Device) is not { Revoked: null } device)
         {
@@ -112,12 +112,12 @@ public sealed partial class Door
             return NotLetIn;
         }
         if (!DeviceKey.Signed(device, DeviceKey.Statement(deed, proof.Nonce, proof.Device, person), proof.Signature))
-            return "The device did not show that it holds its key.";
-        return Fresh(rows, proof.Nonce) ? null : "That took too long. Try once more.";
+            return $"The device did not show that it holds its key.";
+        return Fresh(rows, proof.Nonce) ? null : (Sentence)$"That took too long. Try once more.";
     }
 
     /// <summary>Why a secret does not open; null when it does.</summary>
-    private string? Tried(DoorRows rows, string device, string person, string secret)
+    private Sentence? Tried(DoorRows rows, string device, string person, string secret)
     {
         var kept = rows.Person(person);
         if (kept.Shut)
@@ -133,7 +133,7 @@ public sealed partial class Door
         return Failed(rows, device, kept);
     }
 
-    private string Failed(DoorRows rows, string device, KeptPerson person)
+    private Sentence Failed(DoorRows rows, string device, KeptPerson person)
     {
         if (shop().RoleOf(person.Name) is null)
             return WrongSecret; // nothing is kept of names that nobody has
@@ -151,7 +151,7 @@ public sealed partial class Door
         );
         return wait is null ? ShutToName
             : wait == TimeSpan.Zero ? WrongSecret
-            : $"{WrongSecret} Try again in {Long(wait.Value)}.";
+            : (Sentence)$"{WrongSecret} Try again in {Long(wait.Value)}.";
     }
 
     private CameIn In(DoorRows rows, string device, string person)

@@ -62,7 +62,7 @@ public sealed partial class Door(
         return There.Do(rows =>
         {
             if (rows.IsClosed())
-                return Answered<string>.Because("The door is closed already.", 409);
+                return Answered<string>.Because($"The door is closed already.", 409);
             rows.Close(Now);
             rows.Put(new(lead, SecretHash.Of(lead, secret), 0, null, false));
             rows.Note(Now, DoorEvents.Closed, lead, null, $"{lead} closed the door.");

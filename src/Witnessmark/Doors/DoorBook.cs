@@ -41,7 +41,7 @@ internal static class DoorBook
         if (context.Who() is not { } lead)
             return Open();
         var code = door.StartCode(name, lead.Person);
-        return code.No is { } no ? Failure.Of(code.Status, no) : Results.Json(new { Code = code.Yes });
+        return code.No is { } no ? Failure.Said(code.Status, no) : Results.Json(new { Code = code.Yes });
     }
 
     private static IResult ShutOut(string id, HttpContext context, Door door)
@@ -49,8 +49,8 @@ internal static class DoorBook
         if (context.Who() is not { } lead)
             return Open();
         var done = door.ShutOut(id, lead.Person);
-        return done.No is { } no ? Failure.Of(done.Status, no) : Results.Json(new { done.Yes!.Label });
+        return done.No is { } no ? Failure.Said(done.Status, no) : Results.Json(new { done.Yes!.Label });
     }
 
-    private static IResult Open() => Failure.Of(409, "The door is open: there is nobody to let in.");
+    private static IResult Open() => Failure.Said(409, $"The door is open: there is nobody to let in.");
 }

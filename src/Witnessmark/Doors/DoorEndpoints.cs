@@ -45,7 +45,7 @@ internal static class DoorEndpoints
     private static IResult Close(CloseAsked asked, HttpContext context, Door door)
     {
         if (door.IsClosed)
-            return Failure.Of(409, "The door is closed already.");
+            return Failure.Said(409, $"The door is closed already.");
         if (Unfit(asked.Lead, asked.Secret, asked.Device, asked.Label, asked.X, asked.Y) is { } wrong)
             return wrong;
         var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
@@ -58,7 +58,7 @@ internal static class DoorEndpoints
             return wrong;
         var device = Device(asked.Device, asked.Label, asked.X, asked.Y, asked.Shared);
         var let = door.LetIn(asked.Code ?? "", device, asked.Nonce ?? "", asked.Signature ?? "");
-        return let.No is { } no ? Failure.Of(let.Status, no) : Results.Json(new { let.Yes!.Label, let.Yes.LetInBy });
+        return let.No is { } no ? Failure.Said(let.Status, no) : Results.Json(new { let.Yes!.Label, let.Yes.LetInBy });
     }
 
     private static IResult Names(SignInAsked asked, Door door)
@@ -67,7 +67,7 @@ internal static class DoorEndpoints
             return wrong;
         var names = door.Names(asked.Proof);
         return names.No is { } no
-            ? Failure.Of(names.Status, no)
+            ? Failure.Said(names.Status, no)
             : Results.Json(
                 new
                 {
@@ -92,23 +92,23 @@ internal static class DoorEndpoints
     private static IResult Confirm(ConfirmAsked asked, HttpContext context, Door door)
     {
         if (context.Who() is not { } who)
-            return Failure.Of(409, "The door is open: nobody has to confirm anything.");
+            return Failure.Said(409, $"The door is open: nobody has to confirm anything.");
         if (Unfit(asked.Job, asked.Secret) is { } wrong)
             return wrong;
         var given = door.Confirm(who, asked.Job ?? "", asked.Secret ?? "");
-        return given.No is { } no ? Failure.Of(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
+        return given.No is { } no ? Failure.Said(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
     }
 
     /// <summary><c>POST /api/door/show</c>: an open session alone lets nobody in and shuts nobody out.</summary>
     private static IResult Show(ShowAsked asked, HttpContext context, Door door)
     {
         if (context.Who() is not { } who)
-            return Failure.Of(409, "The door is open: nobody has to show anything.");
+            return Failure.Said(409, $"The door is open: nobody has to show anything.");
         if (Unfit(asked.Secret) is { } wrong)
             return wrong;
         var shown = door.ShowAgain(who, DoorCookie.Session.Of(context.Request)!, asked.Secret ?? "");
         if (shown.No is { } no)
-            return Failure.Of(shown.Status, no);
+            return Failure.Said(shown.Status, no);
         DoorCookie.Shown.Give(context, shown.Yes!);
         return Results.Json(You(who));
     }
@@ -117,7 +117,7 @@ internal static class DoorEndpoints
     private static IResult Change(ChangeAsked asked, HttpContext context, Door door)
     {
         if (context.Who() is not { } who)
-            return Failure.Of(409, "The door is open: nobody has a secret.");
+            return Failure.Said(409, $"The door is open: nobody has a secret.");
         return Unfit(asked.Secret, asked.Next)
             ?? CameIn(door.ChangeSecret(who, asked.Secret ?? "", asked.Next ?? ""), context);
     }
@@ -133,7 +133,7 @@ internal static class DoorEndpoints
     private static IResult CameIn(Answered<CameIn> came, HttpContext context)
     {
         if (came.No is { } no)
-            return Failure.Of(came.Status, no);
+            return Failure.Said(came.Status, no);
         DoorCookie.Session.Give(context, came.Yes!.Token);
         return Results.Json(You(came.Yes.You));
     }
@@ -159,9 +159,9 @@ internal static class DoorEndpoints
     {
         foreach (var text in texts)
             if (text?.Contains('\0') == true)
-                return Failure.Of(400, "One of the texts holds the sign U+0000.");
+                return Failure.Said(400, $"One of the texts holds the sign U+0000.");
             else if (text?.Length > LongestText)
-                return Failure.Of(
+                return Failure.Said(
                     400,
                     $"One of the texts has {text.Length} characters; at most {LongestText} are taken."
                 );

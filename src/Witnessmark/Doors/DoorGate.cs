@@ -28,14 +28,14 @@ public static class DoorGate
     {
         var request = context.Request;
         if (Foreign(request))
-            return Failure.Of(403, "This came from the page of another site. Nothing was done.");
+            return Failure.Said(403, $"This came from the page of another site. Nothing was done.");
         var door = context.RequestServices.GetRequiredService<Door>();
         if (!door.IsClosed)
-            return IsHere(context) ? null : Failure.Of(403, OpenOnlyHere);
+            return IsHere(context) ? null : Failure.Said(403, OpenOnlyHere);
         if (!request.IsHttps && !IsHere(context))
-            return Failure.Of(403, OnlySafely);
+            return Failure.Said(403, OnlySafely);
         if (context.GetEndpoint()?.Metadata.GetMetadata<Needs>() is not { } needs)
-            return Failure.Of(403, "Nobody may do this.");
+            return Failure.Said(403, $"Nobody may do this.");
         var who = DoorCookie.Session.Of(request) is { } token ? door.Who(token, deed: IsDeed(request)) : null;
         context.Items[Here] = who;
         return Refusal(needs, who, door) ?? NotShown(context, who, door) ?? Noted(door, needs, who, request);
@@ -46,12 +46,12 @@ public static class DoorGate
         if (needs.Role is not { } role)
             return null;
         if (who is null)
-            return Failure.Of(401, "The shop asks you to sign in.");
+            return Failure.Said(401, $"The shop asks you to sign in.");
         if (who.Role >= role)
             return null;
-        var why = $"This is for a {role.Word()}; you are signed in as {who.Role.Word()}.";
+        Sentence why = $"This is for a {role.Word()}; you are signed in as {who.Role.Word()}.";
         door.Note(DoorEvents.Refused, who, $"{who.Person} asked for what is for a {role.Word()}.");
-        return Failure.Of(403, why);
+        return Failure.Said(403, why);
     }
 
     private static IResult? NotShown(HttpContext context, SignedIn? who, Door door) =>
@@ -59,7 +59,7 @@ public static class DoorGate
         || context.GetEndpoint()?.Metadata.GetMetadata<ShownLately>() is null
         || door.ShownLately(who, DoorCookie.Session.Of(context.Request)!, DoorCookie.Shown.Of(context.Request))
             ? null
-            : Failure.Of(428, "Show once more who you are: an open session is not enough for this.");
+            : Failure.Said(428, $"Show once more who you are: an open session is not enough for this.");
 
     private static IResult? Noted(Door door, Needs needs, SignedIn? who, HttpRequest request)
     {
@@ -99,9 +99,9 @@ public static class DoorGate
         host == "localhost"
         || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));
 
-    private const string OnlySafely =
-        "With its door closed the shop speaks over https only, where nobody on the way can listen. Open its https address.";
+    private static Sentence OnlySafely =>
+        $"With its door closed the shop speaks over https only, where nobody on the way can listen. Open its https address.";
 
-    private const string OpenOnlyHere =
-        "This shop's door was never closed: it speaks only to the computer that it runs on. A lead closes it there, and lets other devices in.";
+    private static Sentence OpenOnlyHere =>
+        $"This shop's door was never closed: it speaks only to the computer that it runs on. A lead closes it there, and lets other devices in.";
 }

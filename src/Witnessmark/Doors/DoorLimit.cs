@@ -32,7 +32,7 @@ internal static class DoorLimit
             limits.OnRejected = (refused, _) =>
                 new(
                     Failure
-                        .Of(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
+                        .Said(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
                         .ExecuteAsync(refused.HttpContext)
                 );
         });

@@ -33,24 +33,25 @@ public static class SecretRules
     ];
 
     /// <summary>Why a secret is not good enough for a role and a person; null when it is.</summary>
-    public static string? Refuses(string secret, Role role, string person) =>
+    public static Sentence? Refuses(string secret, Role role, string person) =>
         role == Role.Lead ? RefusesPassphrase(secret, person) : RefusesPin(secret);
 
-    private static string? RefusesPin(string pin) =>
-        pin.Length != PinDigits || !pin.All(char.IsAsciiDigit) ? $"It has to be {PinDigits} digits."
-        : IsCommon(pin) ? "Too many people choose these digits, so they are tried first. Take others."
+    private static Sentence? RefusesPin(string pin) =>
+        pin.Length != PinDigits || !pin.All(char.IsAsciiDigit) ? (Sentence)$"It has to be {PinDigits} digits."
+        : IsCommon(pin) ? (Sentence)$"Too many people choose these digits, so they are tried first. Take others."
         : null;
 
-    private static string? RefusesPassphrase(string phrase, string person) =>
+    private static Sentence? RefusesPassphrase(string phrase, string person) =>
         phrase.Length < ShortestPassphrase
-            ? $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
+            ? (Sentence)
+                $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
         : phrase.Length > LongestPassphrase
-            ? $"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
+            ? (Sentence)$"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
         : CommonPassphrase.Is(phrase, person)
-            ? "It is among those that are tried first. Take several words of your own."
-        : phrase.Distinct().Count() < 5 ? "It repeats the same few characters. Take several words."
+            ? (Sentence)$"It is among those that are tried first. Take several words of your own."
+        : phrase.Distinct().Count() < 5 ? (Sentence)$"It repeats the same few characters. Take several words."
         : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)
-            ? "It is only your name. Take several words."
+            ? (Sentence)$"It is only your name. Take several words."
         : null;
 
     private static bool IsCommon(string pin) =>

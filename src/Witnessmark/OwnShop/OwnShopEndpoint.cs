@@ -26,20 +26,20 @@ public static class OwnShopEndpoint
     )
     {
         if (!DemoShop.Is(data))
-            return Failure.Of(409, "This is no demo: it is set up already, and nothing of it is taken away.");
+            return Failure.Said(409, $"This is no demo: it is set up already, and nothing of it is taken away.");
         if (asked.Ledger != served.Ledger.Id)
-            return Failure.Of(409, "Another ledger is served here now. Load the page again.");
+            return Failure.Said(409, $"Another ledger is served here now. Load the page again.");
         if (asked.Shop is not { } shop || Lacks(shop))
-            return Failure.Of(400, "shop: one of its texts or lists is missing.");
+            return Failure.Said(400, $"shop: one of its texts or lists is missing.");
         if (TooMuch(shop) is { } much)
-            return Failure.Of(400, much);
+            return Failure.Said(400, much);
         string[] taken = [served.Bench.Workshop.Id, .. served.PutAway];
         var (files, mistakes) = NewShopFiles.Of(shop, served.Files, taken);
         if (files is null)
             return Failure.Of(400, string.Join('\n', mistakes));
         SourceText names = new(PutAwayShops.FileName, string.Join('\n', taken.Distinct()) + "\n");
         if (DemoPutAway.Begin(data.Path, [.. files, names], clock.GetUtcNow()) is not { } into)
-            return Failure.Of(409, "It has begun already.");
+            return Failure.Said(409, $"It has begun already.");
         context.Response.OnCompleted(() =>
         {
             program.StopApplication();
@@ -59,10 +59,10 @@ public static class OwnShopEndpoint
 
     private static bool Lacks(IEnumerable<string?> texts) => texts.Any(t => t is null);
 
-    private static string? TooMuch(NewShop shop) =>
+    private static Sentence? TooMuch(NewShop shop) =>
         shop.Instruments.Count > MostTools || shop.People.Count > MostTools
-            ? $"More than {MostTools} tools or people are too many at once."
+            ? (Sentence)$"More than {MostTools} tools or people are too many at once."
         : shop.People.Append(shop.Name).Any(t => t.Length > LongestText)
-            ? $"A name has more than {LongestText} characters."
+            ? (Sentence)$"A name has more than {LongestText} characters."
         : null;
 }

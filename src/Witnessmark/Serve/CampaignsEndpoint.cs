@@ -1,4 +1,5 @@
 using Witnessmark.Campaigns;
+using Witnessmark.Languages;
 
 namespace Witnessmark.Serve;
 
@@ -6,9 +7,18 @@ namespace Witnessmark.Serve;
 public static class CampaignsEndpoint
 {
     /// <summary><c>GET /api/campaigns?make=&amp;model=&amp;year=&amp;vin=</c>; year and vin may be left out.</summary>
-    public static IResult Get(string? make, string? model, string? year, string? vin, DataFolder data)
+    public static IResult Get(
+        string? make,
+        string? model,
+        string? year,
+        string? vin,
+        DataFolder data,
+        HttpRequest request
+    )
     {
         var (machine, why) = AskedMachineText.Read(make, model, year, vin);
-        return machine is null ? Failure.Of(400, why!) : Results.Json(CampaignAnswer.Of(machine, data.Path));
+        return machine is null
+            ? Failure.Of(400, why!)
+            : Results.Json(CampaignAnswer.Of(machine, data.Path, AskedTongue.Of(request)));
     }
 }

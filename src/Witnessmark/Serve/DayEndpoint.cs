@@ -34,10 +34,10 @@ public sealed class DayEndpoint(ServedShop shop, TimeProvider clock)
             var learnt = TimesOnDisk.Learnt(shop.Ledger, shop.Bench.Book);
             var (question, missing) = DayOfJobs.Of(shop.Bench, jobs, now, learnt);
             if (question is null)
-                return Failure.Of(409, missing!);
+                return Failure.Said(409, missing!);
             var (solved, why) = DaySolving.Solve(question, DaySearch.UsualSeconds);
             if (solved is null)
-                return Failure.Of(503, why!);
+                return Failure.Said(503, why!);
             last = new(head, now, jobs, question, solved);
             return Reply(last, tongue);
         }

@@ -38,9 +38,9 @@ public static class FiguresEndpoint
     public static IResult Put(string sheet, string key, FigureSet set, ServedShop shop, HttpContext context, Door door)
     {
         if (context.Who() is { } who && who.Person != set.By)
-            return Failure.Of(403, $"by: \"{set.By}\" is not who is signed in, \"{who.Person}\".");
+            return Failure.Said(403, $"by: \"{set.By}\" is not who is signed in, \"{who.Person}\".");
         if (Missing(set) is { } missing)
-            return Failure.Of(400, missing);
+            return Failure.Said(400, missing);
         var draft = new FigureDraft(key, set.Demand, set.Printed, set.Origin)
         {
             Tolerance = set.Tolerance,
@@ -51,20 +51,20 @@ public static class FiguresEndpoint
         };
         var (revision, why) = shop.SetFigure(sheet, set.Revision, draft, set.By, set.Why);
         if (revision is null)
-            return Failure.Of(409, why!);
+            return Failure.Said(409, why!);
         if (context.Who() is { } lead)
             door.Note(DoorEvents.Changed, lead, $"{lead.Person} set {key} of the sheet {sheet}: revision {revision}.");
         return Results.Json(new { Revision = revision });
     }
 
-    private static string? Missing(FigureSet set) =>
+    private static Sentence? Missing(FigureSet set) =>
         !FigureDraft.Demands.Contains(set.Demand)
-            ? $"demand \"{set.Demand}\": one of {string.Join(", ", FigureDraft.Demands)} is allowed."
-        : string.IsNullOrWhiteSpace(set.By) ? "by: a name is missing."
-        : string.IsNullOrWhiteSpace(set.Why) ? "why: a reason is missing."
+            ? (Sentence)$"demand \"{set.Demand}\": one of {string.Join(", ", FigureDraft.Demands)} is allowed."
+        : string.IsNullOrWhiteSpace(set.By) ? (Sentence)$"by: a name is missing."
+        : string.IsNullOrWhiteSpace(set.Why) ? (Sentence)$"why: a reason is missing."
         : new[] { set.Printed, set.Origin, set.By, set.Why, set.Tolerance, set.Also, set.When, set.Bolt }.Any(t =>
             t?.Length > LongestText
         )
-            ? $"One of the texts is longer than {LongestText} characters."
+            ? (Sentence)$"One of the texts is longer than {LongestText} characters."
         : null;
 }

@@ -29,7 +29,7 @@ public static class PaperEndpoints
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
-            return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
+            return Failure.Said(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
         var before = Before(state, shop);
         var sheet = HandoverSheet.Pdf(
             state,
@@ -60,11 +60,11 @@ public static class PaperEndpoints
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (LabelCommand.KindOf(kind ?? "") is not { } which)
-            return Failure.Of(400, $"There is no label of the kind \"{kind}\": service and key are.");
+            return Failure.Said(400, $"There is no label of the kind \"{kind}\": service and key are.");
         if (LabelSize.Named(size ?? shop.Bench.Workshop.Label) is not { } label)
-            return Failure.Of(400, $"There is no label of the size \"{size}\": {LabelSize.Names} are.");
+            return Failure.Said(400, $"There is no label of the size \"{size}\": {LabelSize.Names} are.");
         if (!int.TryParse(at ?? "1", NumberStyles.None, CultureInfo.InvariantCulture, out var place))
-            return Failure.Of(400, $"\"{at}\" is no place on a sheet of labels: a whole number from 1 is.");
+            return Failure.Said(400, $"\"{at}\" is no place on a sheet of labels: a whole number from 1 is.");
         var made = LabelSheet.Pdf(
             which,
             label,
@@ -76,7 +76,7 @@ public static class PaperEndpoints
             place,
             tongue
         );
-        return made.Refusal is { } refusal ? Failure.Of(409, refusal.Because) : Results.File(made.Certain, PdfType);
+        return made.Refusal is { } refusal ? Failure.Said(409, refusal.Because) : Results.File(made.Certain, PdfType);
     }
 
     /// <summary><c>GET /api/jobs/{job}/record.html</c>: for the owner, one page that needs nothing else.</summary>
@@ -117,7 +117,7 @@ public static class PaperEndpoints
         if (StateOf(job, shop) is not { } state)
             return Unknown(job);
         if (PaperSize.Named(paper ?? shop.Bench.Workshop.Paper) is not { } size)
-            return Failure.Of(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
+            return Failure.Said(400, $"There is no paper \"{paper}\" here: A4 and Letter are.");
         return Results.File(
             EstimateSheet.Pdf(state, shop.Bench, Today(), size, hash => Small(hash, shop), tongue),
             PdfType
@@ -167,7 +167,7 @@ public static class PaperEndpoints
     private static DateOnly Today() => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 
     private static IResult Unknown(string job) =>
-        Failure.Of(
+        Failure.Said(
             404,
             $"The shop's ledger has no job \"{job}\" that was opened. Has the device saved it at the shop?"
         );

@@ -15,10 +15,10 @@ public sealed record PaperReader(string? Language, string? Units)
         tongue = asked ?? Tongue.English;
         return asked is not null ? null
             : Language is not null && ShopTongues.Named(Language) is null
-                ? Failure.Of(
+                ? Failure.Said(
                     400,
                     $"There is no language \"{Language}\" here: {string.Join(" and ", ShopTongues.Codes)} are."
                 )
-            : Failure.Of(400, $"There are no units \"{Units}\" here: {string.Join(", ", UnitSystems.Words)} are.");
+            : Failure.Said(400, $"There are no units \"{Units}\" here: {string.Join(", ", UnitSystems.Words)} are.");
     }
 }

@@ -73,7 +73,13 @@ public sealed class ServedShop
 
     /// <summary>Sets one figure of a sheet, which makes its next revision.</summary>
     /// <returns>The new revision, or why there is none.</returns>
-    public (int? Revision, string? Why) SetFigure(string sheet, int revision, FigureDraft draft, string by, string why)
+    public (int? Revision, Sentence? Why) SetFigure(
+        string sheet,
+        int revision,
+        FigureDraft draft,
+        string by,
+        string why
+    )
     {
         lock (revising)
         {
@@ -105,7 +111,7 @@ public sealed class ServedShop
         return Bench.Workshop;
     }
 
-    private (int?, string?) Put(FigureSheet before, SourceText next)
+    private (int?, Sentence?) Put(FigureSheet before, SourceText next)
     {
         var files = SheetShelf.With(Files, before, next);
         var (bench, mistakes) = WorkbenchFiles.Read(files);
@@ -116,8 +122,8 @@ public sealed class ServedShop
         return (before.Revision + 1, null);
     }
 
-    private static string Said(IReadOnlyList<Mistake> mistakes) =>
-        string.Join(" ", mistakes.Select(m => $"{m.Found}; right would be {m.Right}."));
+    private static Sentence Said(IReadOnlyList<Mistake> mistakes) =>
+        Sentence.Line(mistakes.Select(m => (Sentence)$"{m.Found}; right would be {m.Right}."));
 
     private sealed record Shelf(IReadOnlyList<SourceText> Files, Workbench Bench);
 }

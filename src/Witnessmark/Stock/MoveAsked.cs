@@ -37,12 +37,12 @@ internal sealed record MoveAsked(
     private const int LongestText = 200;
 
     /// <summary>The move with its item, or what is wrong with it and what is allowed.</summary>
-    public (StockMove? Move, StockItem? Item, string? Why) Read(Workshop shop, DateTimeOffset now)
+    public (StockMove? Move, StockItem? Item, Sentence? Why) Read(Workshop shop, DateTimeOffset now)
     {
         if (new[] { Id, Item, Amount, By, Size, Batch, Job, Why }.Any(t => t?.Length > LongestText))
             return (null, null, $"One of the texts is longer than {LongestText} characters.");
         if (string.IsNullOrWhiteSpace(Id))
-            return (null, null, "id: it is missing.");
+            return (null, null, $"id: it is missing.");
         if (!Kinds.TryGetValue(Kind ?? "", out var kind))
             return (null, null, $"kind \"{Kind}\": one of {string.Join(", ", Kinds.Keys)} is allowed.");
         if (!shop.Stock.TryGetValue(Item ?? "", out var item))
@@ -61,11 +61,12 @@ internal sealed record MoveAsked(
         return (new(Id ?? "", kind, what, amount!.Value, By!, now.ToString("O"), Blank(Job), Blank(Why)), item, null);
     }
 
-    /// <summary>Takes it in: the line as it is then; or what is wrong with it; or why the shelf refuses.</summary>
-    public (MoveAnswer? Answer, string? Wrong, string? Refused) Take(
+    /// <summary>Takes it in: the line as it is then, with its warning in a language; or what is wrong with it; or why the shelf refuses.</summary>
+    public (MoveAnswer? Answer, Sentence? Wrong, Sentence? Refused) Take(
         Workshop shop,
         Func<StockStore> stock,
-        DateTimeOffset now
+        DateTimeOffset now,
+        Tongue tongue
     )
     {
         var (move, item, wrong) = Read(shop, now);
@@ -75,7 +76,7 @@ internal sealed record MoveAsked(
         return taken.Refused is { } why
             ? (null, null, why)
             : (
-                new(item!.Id, item.Name, StockLineAnswer.Of(taken.Shelf.Line(move.What), item), taken.Before),
+                new(item!.Id, item.Name, StockLineAnswer.Of(taken.Shelf.Line(move.What), item, tongue), taken.Before),
                 null,
                 null
             );

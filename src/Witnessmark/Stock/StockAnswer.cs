@@ -7,10 +7,15 @@ namespace Witnessmark.Stock;
 /// <param name="ToOrder">What has to be ordered, longest lead time first.</param>
 internal sealed record StockAnswer(IReadOnlyList<StockItemAnswer> Items, IReadOnlyList<ToOrderAnswer> ToOrder)
 {
-    /// <summary>Items with every word of the text in id, name, place or what they serve; all when none is given.</summary>
-    public static StockAnswer Of(IReadOnlyDictionary<string, StockItem> items, Shelf shelf, string? find = null) =>
+    /// <summary>Items with every word of the text in id, name, place or what they serve; all when none is given; warnings in a language.</summary>
+    public static StockAnswer Of(
+        IReadOnlyDictionary<string, StockItem> items,
+        Shelf shelf,
+        Tongue tongue,
+        string? find = null
+    ) =>
         new(
-            [.. items.Values.Where(i => Has(i, find)).Select(i => StockItemAnswer.Of(i, shelf))],
+            [.. items.Values.Where(i => Has(i, find)).Select(i => StockItemAnswer.Of(i, shelf, tongue))],
             [.. Reorder.List(items.Values, shelf).Where(o => Has(o.Item, find)).Select(ToOrderAnswer.Of)]
         );
 
@@ -36,7 +41,7 @@ internal sealed record StockItemAnswer(
     IReadOnlyList<StockLineAnswer> Lines
 )
 {
-    public static StockItemAnswer Of(StockItem item, Shelf shelf) =>
+    public static StockItemAnswer Of(StockItem item, Shelf shelf, Tongue tongue) =>
         new(
             item.Id,
             item.Name,
@@ -45,7 +50,7 @@ internal sealed record StockItemAnswer(
             [.. item.Sizes.Select(s => s.ToString())],
             item.Measured?.Symbol,
             item.LeadDays,
-            [.. shelf.Of(item.Id).Select(l => StockLineAnswer.Of(l, item))]
+            [.. shelf.Of(item.Id).Select(l => StockLineAnswer.Of(l, item, tongue))]
         );
 }
 
@@ -63,14 +68,14 @@ internal sealed record StockLineAnswer(
     string? Warning
 )
 {
-    public static StockLineAnswer Of(ShelfLine line, StockItem item) =>
+    public static StockLineAnswer Of(ShelfLine line, StockItem item, Tongue tongue) =>
         new(
             line.What.Size,
             line.What.Batch,
             Plain(line.There),
             Plain(line.Kept),
             Plain(line.Free),
-            StockRules.Warns(line, item)
+            StockRules.Warns(line, item)?.In(tongue)
         );
 
     // 3.00 is written as 3

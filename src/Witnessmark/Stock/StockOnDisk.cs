@@ -17,7 +17,7 @@ internal static class StockOnDisk
             folder,
             shop =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder), find);
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder), Tongue.English, find);
                 if (json)
                     return Print(answer);
                 foreach (var item in answer.Items)
@@ -35,7 +35,7 @@ internal static class StockOnDisk
             folder,
             shop =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder));
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder), Tongue.English);
                 if (json)
                     return Print(new { answer.ToOrder });
                 foreach (var order in answer.ToOrder)
@@ -57,7 +57,8 @@ internal static class StockOnDisk
                 var (answer, wrong, refused) = asked.Take(
                     shop,
                     () => StockStore.Open(folder),
-                    TimeProvider.System.GetLocalNow()
+                    TimeProvider.System.GetLocalNow(),
+                    Tongue.English
                 );
                 if (answer is null)
                     return Fail(wrong ?? refused!, wrong is null ? ExitCode.Refused : ExitCode.Malformed);

@@ -7,8 +7,8 @@ public class DayRulesTests
 {
     private static readonly Span[] Open = [new(480, 720), new(780, 1020)];
 
-    private static readonly DayJob One = new("1", "A", [new("strip", 60, 20), new("build", 30, 0)]);
-    private static readonly DayJob Two = new("2", "B", [new("work", 60, 0)], Parts: 500, Skills: ["brakes"]);
+    private static readonly DayJob One = new("1", "A", [new($"strip", 60, 20), new($"build", 30, 0)]);
+    private static readonly DayJob Two = new("2", "B", [new($"work", 60, 0)], Parts: 500, Skills: ["brakes"]);
 
     private static readonly DayQuestion Question = new(
         new(2026, 11, 26),
@@ -64,7 +64,7 @@ public class DayRulesTests
     [Fact]
     public void While_it_drains_the_technician_is_free()
     {
-        var brief = Two with { Steps = [new("look", 20, 0)] };
+        var brief = Two with { Steps = [new($"look", 20, 0)] };
         Assert.Empty(
             DayRules.Broken(
                 Question with

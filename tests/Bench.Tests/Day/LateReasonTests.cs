@@ -17,7 +17,7 @@ public class LateReasonTests
             jobs
         );
 
-    private static DayJob Job(string id, int hands, int promised) => new(id, id, [new("work", hands, 0)], promised);
+    private static DayJob Job(string id, int hands, int promised) => new(id, id, [new($"work", hands, 0)], promised);
 
     private static MissedPromise Missed(DayQuestion question, params PlacedJob[] placed) =>
         Assert.Single(LateReason.Of(question, new(placed)));

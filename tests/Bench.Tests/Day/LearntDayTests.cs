@@ -41,7 +41,7 @@ public class LearntDayTests
     {
         var (device, shop) = (Asked(null), Asked(Slow));
         var job = shop.Jobs.Single();
-        var before = Read(device, job with { Steps = [.. job.Steps, new("Done meanwhile", 5, 0)] });
+        var before = Read(device, job with { Steps = [.. job.Steps, new($"Done meanwhile", 5, 0)] });
         Assert.Equal(Lengths(device), Lengths(before.AsLong(device)));
     }
 

@@ -15,6 +15,7 @@ public partial class CatalogueTests
         "Witnessmark.Bench",
         "Witnessmark.Paper",
         "Witnessmark.Client",
+        "witnessmark",
     ];
 
     private static readonly IReadOnlyList<PoEntry> German = PoFile.Read(

@@ -43,6 +43,7 @@ public class FlatTests
         "JobFindings.Photographs",
         "JobFindings.Signature",
         "JobStep.Reading",
+        "MeasuredJudge.FromRecord",
         "NotWhole.<Of>b__11_3",
         "SecondFold.Shown",
         "WorkCautions.New",

@@ -12,6 +12,7 @@ internal static class WordsOfBook
             .. bench.Book.Purposes.Values.SelectMany(p => p).Select(p => p.Why),
             .. bench.Book.Reach.Values.SelectMany(r => (string[])[r.Name, r.Words]),
             .. bench.Book.FigureKeys.Values.Select(k => k.Words),
+            .. bench.Sheets.SelectMany(s => s.Figures.Keys).Select(k => k.Split('.')[0]),
             .. bench.Book.CommonPractice.Values.SelectMany(OfPractice),
         ];
 

@@ -1,0 +1,119 @@
+using Microsoft.Playwright;
+using Witnessmark.Browser.Tests;
+
+namespace Witnessmark.Benchmarks;
+
+/// <summary>
+/// A device four times as slow as this computer: from the tap that saves a reading to the verdict on the screen, bar 100 ms; and how long one look of the
+/// microphone holds everything else up.
+/// </summary>
+internal static class SlowDevice
+{
+    private const double Slower = 4;
+    private const int Readings = 9;
+    private const int Looks = 20;
+
+    // between the tap and the frame in which the verdict stands
+    private const string Saved = """
+        () => new Promise((resolve) => {
+          const from = performance.now();
+          const seen = new MutationObserver(() => {
+            if (!document.querySelector("#verdict")) return;
+            seen.disconnect();
+            requestAnimationFrame(() => resolve(performance.now() - from));
+          });
+          seen.observe(document.body, { childList: true, subtree: true });
+          document.querySelector("#save").click();
+        })
+        """;
+
+    // a look runs in one piece: while it does, no message of the page comes through
+    private const string HeldUp = """
+        (looks) => new Promise((resolve) => {
+          const held = [], pipe = new MessageChannel();
+          let last = performance.now(), worst = 0, begun = last;
+          pipe.port1.onmessage = () => {
+            const now = performance.now();
+            worst = Math.max(worst, now - last);
+            if (now - begun > 1000) { held.push(worst); worst = 0; begun = now; }
+            last = performance.now();
+            if (held.length < looks) pipe.port2.postMessage(0); else resolve(held);
+          };
+          pipe.port2.postMessage(0);
+        })
+        """;
+
+    // a job with a belt to pluck, as another device would have opened it
+    private const string Post = """
+        (batch) => fetch("api/entries", { method: "POST", headers: { "content-type": "application/json" }, body: batch })
+          .then((answer) => answer.ok || Promise.reject(answer.status))
+        """;
+
+    public static async Task Print(IPlaywright playwright, string chromium)
+    {
+        await using var browser = await playwright.Chromium.LaunchAsync(
+            new()
+            {
+                ExecutablePath = chromium,
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-dev-shm-usage",
+                    "--use-fake-ui-for-media-stream",
+                    "--use-fake-device-for-media-stream",
+                    $"--use-file-for-fake-audio-capture={SoundFile.Plucked(88.5)}",
+                ],
+            }
+        );
+        var page = await browser.NewPageAsync();
+        page.SetDefaultTimeout(120_000);
+        await FirstPoint.Open(page);
+        var devtools = await page.Context.NewCDPSessionAsync(page);
+        await devtools.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = Slower });
+        Console.WriteLine();
+        Console.WriteLine($"{Slower:0} times as slow{"", 16} first ms  median ms   worst ms   bar ms");
+        Line("reading saved to verdict shown", await Verdicts(page), 100);
+        Line("one look of the microphone", await OfMicrophone(page), 100);
+    }
+
+    private static async Task<double[]> Verdicts(IPage page)
+    {
+        var times = new double[Readings];
+        for (var i = 0; i < Readings; i++)
+        {
+            foreach (var key in (string[])["7", "5"])
+                await Key(page, key);
+            await page.Locator(".foot .primary").ClickAsync();
+            foreach (var key in (string[])["2", "5"])
+                await Key(page, key);
+            times[i] = await page.EvaluateAsync<double>(Saved);
+            await page.GetByRole(AriaRole.Button, new() { Name = "Read again", Exact = true }).ClickAsync();
+        }
+        return times;
+    }
+
+    private static async Task<double[]> OfMicrophone(IPage page)
+    {
+        await page.EvaluateAsync(Post, InstrumentJob.Batch[0]);
+        await page.EvaluateAsync(
+            "to => Blazor.navigateTo(to)",
+            $"{PublishedProgram.Address}jobs/{InstrumentJob.Number}/bench/belt-tone"
+        );
+        await page.Locator("#listen-here").ClickAsync();
+        await page.Locator("#listen").ClickAsync();
+        await page.Locator("#take-pitch").WaitForAsync();
+        return await page.EvaluateAsync<double[]>(HeldUp, Looks);
+    }
+
+    private static Task Key(IPage page, string key) =>
+        page.Locator(".keypad").GetByRole(AriaRole.Button, new() { Name = key, Exact = true }).ClickAsync();
+
+    private static void Line(string what, double[] times, double bar)
+    {
+        var sorted = times.Order().ToArray();
+        Console.WriteLine(
+            $"{what, -32} {times[0], 8:0} {sorted[sorted.Length / 2], 10:0} {sorted[^1], 10:0} {bar, 8:0}"
+        );
+    }
+}

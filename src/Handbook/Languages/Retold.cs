@@ -1,0 +1,79 @@
+namespace Witnessmark.Handbook.Languages;
+
+/// <summary>
+/// Says in a language what was written down in English: a sentence is known again by the words that stand around its arguments. What an entry
+/// holds stays as it is; only whoever reads it gets it in another language.
+/// </summary>
+/// <param name="sentences">The sentences that may stand there, whatever their arguments; what is none of them is said as it stands.</param>
+/// <param name="parts">What may stand inside one of them.</param>
+public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence>? parts = null)
+{
+    // a text that stands in the catalogue as it is says more than a pattern around something unknown
+    private const int Exact = 3;
+
+    private readonly Pattern[] whole = Patterns(sentences);
+    private readonly Pattern[] inside = Patterns([.. sentences, .. parts ?? []]);
+    private readonly Dictionary<(string, string), string> told = [];
+
+    /// <summary>What was written, for any reader.</summary>
+    /// <param name="written">One or several sentences after each other.</param>
+    public Sentence Of(string? written) =>
+        written is { Length: > 0 } ? Sentence.By(t => t.Code == "en" ? written : Told(written, t)) : Sentence.Empty;
+
+    private string Told(string written, Tongue tongue)
+    {
+        if (told.TryGetValue((tongue.Code, written), out var known))
+            return known;
+        return told[(tongue.Code, written)] = string.Join(' ', Sentences(written, tongue));
+    }
+
+    private IEnumerable<string> Sentences(string written, Tongue tongue)
+    {
+        for (var left = written; left.Length > 0; )
+        {
+            var ends = Ends(left);
+            var end = ends.FirstOrDefault(e => Whole(left[..e], whole, tongue) is not null, ends[0]);
+            yield return Whole(left[..end], whole, tongue)?.Said ?? left[..end];
+            left = left[end..].TrimStart();
+        }
+    }
+
+    private static Pattern[] Patterns(IEnumerable<Sentence> sentences) =>
+        [.. sentences.Select(Pattern.Of).OrderByDescending(p => p.Letters)];
+
+    private static List<int> Ends(string text) =>
+        [.. Enumerable.Range(1, text.Length).Where(i => i == text.Length || (text[i - 1] == '.' && text[i] == ' '))];
+
+    /// <summary>The text as one sentence, with how many of its arguments are known; null when it is none.</summary>
+    private (string Said, int Known)? Whole(string text, Pattern[] patterns, Tongue tongue)
+    {
+        if (tongue.Text(text, null) is not null)
+            return (tongue.Word(text), Exact);
+        foreach (var pattern in patterns)
+            if (pattern.Splits(text).Select(parts => Filled(pattern, parts, tongue)).ToList() is { Count: > 0 } all)
+                return all.MaxBy(a => a.Known);
+        return null;
+    }
+
+    private (string Said, int Known) Filled(Pattern pattern, string[] parts, Tongue tongue)
+    {
+        var said = parts.Select(p => Part(p, tongue)).ToArray();
+        return (pattern.Fill(parts, [.. said.Select(s => s.Said)], tongue), 1 + said.Sum(s => s.Known));
+    }
+
+    private (string Said, int Known) Part(string text, Tongue tongue)
+    {
+        if (text.Length == 0)
+            return (text, 1);
+        if (EnglishFigures.Day(text, tongue) is { } day)
+            return (day, 2);
+        if (EnglishFigures.Amount(text, tongue) is { } amount)
+            return (amount, 2);
+        // English begins it small inside another one
+        var begun = Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue);
+        var asIs = Whole(text, inside, tongue);
+        return begun is { } other && other.Known > (asIs?.Known ?? 0)
+            ? (tongue.Inside(other.Said), other.Known)
+            : asIs ?? (text, 0);
+    }
+}
