@@ -163,7 +163,7 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
     public async Task A_photograph_taken_without_network_waits_here_and_reaches_the_shop_without_its_place()
     {
         await using var shop = await RunningShop.Start(published, without: Pads);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Point("rear-pads");
         await shop.Stop();
@@ -186,7 +186,7 @@ public sealed class AtThePointTests(Published published, Chromium chromium)
         Assert.DoesNotContain("ICC_PROFILE", System.Text.Encoding.Latin1.GetString(file));
 
         // another device gets it from the shop
-        await using var other = await chromium.Device();
+        await using var other = await chromium.Device(worker: true);
         var second = await other.Open(shop);
         await second.Point("rear-pads");
         await Assertions.Expect(second.Page.Locator(".photograph img")).ToHaveJSPropertyAsync("naturalWidth", 1600);

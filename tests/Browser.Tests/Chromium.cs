@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
 
-/// <summary>A real browser. <c>WITNESSMARK_CHROMIUM</c> names it where it is not <c>/usr/bin/chromium</c>.</summary>
+/// <summary>A real browser. <c>WITNESSMARK_CHROMIUM</c> names it where it is not <c>/usr/bin/chromium</c>; where nothing needs a whole one and it is there, the same without a window of its own (<c>chromium-headless-shell</c>), which starts in half the computing.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
     private IPlaywright playwright = null!;
@@ -19,14 +19,14 @@ public sealed class Chromium : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), its microphone hears one (WAV, over and over), and it may know a shop; without a worker nothing is kept of the program. A profile is that of a device that was closed.</summary>
+    /// <summary>A device with a store of its own, as a phone of 390 × 844 unless said otherwise; its camera sees a file (Y4M), its microphone hears one (WAV, over and over), and it may know a shop; with a worker the program itself is kept on it, and starts without network. A profile is that of a device that was closed.</summary>
     public async Task<BrowserDevice> Device(
         int width = 390,
         int height = 844,
         ColorScheme scheme = ColorScheme.Light,
         string? camera = null,
         KnownShop? knows = null,
-        bool worker = true,
+        bool worker = false,
         string? sound = null,
         string? profile = null
     )
@@ -37,7 +37,7 @@ public sealed class Chromium : IAsyncLifetime
             profile,
             new()
             {
-                ExecutablePath = Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") ?? "/usr/bin/chromium",
+                ExecutablePath = Program(whole: (camera ?? sound) is not null || knows is not null),
                 Args =
                 [
                     "--no-sandbox",
@@ -60,4 +60,11 @@ public sealed class Chromium : IAsyncLifetime
         context.SetDefaultTimeout(60_000);
         return new(context, profile);
     }
+
+    // cameras, microphones and certificates want a whole one
+    private static string Program(bool whole) =>
+        Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM")
+        ?? (!whole && File.Exists(Windowless) ? Windowless : "/usr/bin/chromium");
+
+    private const string Windowless = "/usr/bin/chromium-headless-shell";
 }

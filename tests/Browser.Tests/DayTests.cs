@@ -80,7 +80,7 @@ public sealed class DayTests(Published published, Chromium chromium)
     public async Task Without_the_shop_the_last_plan_stays_and_takes_changes_by_hand()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         await hand.Open("day");

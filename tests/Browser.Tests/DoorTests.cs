@@ -13,7 +13,7 @@ public sealed class DoorTests(Published published, Chromium chromium)
     public async Task A_device_is_let_in_a_person_signs_in_and_entries_wait_for_whoever_comes()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var desk = await chromium.Device(1440, 900);
+        await using var desk = await chromium.Device(1440, 900, worker: true);
         var lead = await desk.Open(shop);
         await Closes(lead);
         // as the shop answers when the passphrase was shown longer than some minutes ago
@@ -35,7 +35,7 @@ public sealed class DoorTests(Published published, Chromium chromium)
         await lead.Page.Locator("#show-again #send").ClickAsync();
         var code = await Said(lead, "#device-code");
 
-        await using var tablet = await chromium.Device();
+        await using var tablet = await chromium.Device(worker: true);
         var hand = new BenchHand(tablet.Context.Pages[0], shop.Address);
         await hand.Page.GotoAsync($"{shop.Address}#{code}");
         await Assertions.Expect(hand.Page.Locator("#code")).ToHaveValueAsync(code);

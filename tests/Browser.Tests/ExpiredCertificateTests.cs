@@ -20,7 +20,7 @@ public sealed class ExpiredCertificateTests(Published published, Chromium chromi
         Put(file, authority, now.AddDays(-30), now.AddDays(30));
         await using var shop = await RunningShop.Start(published, certificate: file);
         using var known = KnownShop.As(Host, authority.RawData);
-        await using var device = await chromium.Device(knows: known);
+        await using var device = await chromium.Device(knows: known, worker: true);
         var hand = await new BenchHand(await device.Context.NewPageAsync(), shop.Secure).Start();
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         var before = (await shop.EntryIds()).Count;

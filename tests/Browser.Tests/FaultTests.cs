@@ -15,7 +15,7 @@ public sealed class FaultTests(Published published, Chromium chromium)
     public async Task Whatever_happens_to_the_line_everything_comes_once_and_in_order()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         var before = (await shop.EntryIds()).Count;
         await Reads(hand);
@@ -61,7 +61,7 @@ public sealed class FaultTests(Published published, Chromium chromium)
     public async Task With_a_clock_that_is_wrong_by_years_entries_come_in_their_order()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await Reads(hand);
         var written = 1;
@@ -88,7 +88,7 @@ public sealed class FaultTests(Published published, Chromium chromium)
     public async Task Without_room_nothing_is_called_saved_and_nothing_that_was_typed_is_gone()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Point("chain-slack");
         // what a browser does whose store is full (W3C Indexed Database API 3.0, 5.4 and the exception of that name)
@@ -117,7 +117,7 @@ public sealed class FaultTests(Published published, Chromium chromium)
     public async Task A_store_that_was_wiped_begins_a_new_chain_and_gets_the_job_back()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Point("chain-slack");
         await hand.Read("75", "25");

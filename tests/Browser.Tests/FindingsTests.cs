@@ -50,7 +50,7 @@ public sealed class FindingsTests(Published published, Chromium chromium)
     public async Task A_signature_is_drawn_with_the_finger_without_the_shop_and_a_change_asks_once_more()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Open($"jobs/{BenchHand.DemoJob}/findings");
         await device.Context.SetOfflineAsync(true);

@@ -9,7 +9,7 @@ public sealed class GermanTests(Published published, Chromium chromium)
     public async Task It_is_spoken_at_once_and_after_a_reload_without_network()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         await Deutsch(hand);
@@ -66,7 +66,7 @@ public sealed class GermanTests(Published published, Chromium chromium)
     public async Task Who_works_in_English_loads_no_German()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         List<string> asked = [];
         device.Context.Request += (_, request) => asked.Add(request.Url);
         var hand = await device.Open(shop);

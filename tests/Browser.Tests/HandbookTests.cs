@@ -11,7 +11,7 @@ public sealed class HandbookTests(Published published, Chromium chromium)
     public async Task A_calculation_is_found_and_worked_out_without_network()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         await device.Context.SetOfflineAsync(true);

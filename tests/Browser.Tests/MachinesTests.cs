@@ -15,7 +15,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
     public async Task A_machine_of_the_register_is_found_as_one_types_and_a_job_takes_it_over()
     {
         await using var shop = await Stocked();
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Open("machines");
         await Assertions.Expect(hand.Page.Locator(".lines a")).ToHaveCountAsync(2); // the shop's own
@@ -107,7 +107,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
     public async Task The_wear_of_three_other_machines_is_in_the_forecast_and_without_the_shop_it_says_that_it_is_not()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await shop.Visits(2);
         await shop.Post(PastVisits.Batches(6, like: 1));
@@ -138,7 +138,7 @@ public sealed class MachinesTests(Published published, Chromium chromium)
     public async Task Each_visit_shows_its_photographs_and_documents_and_what_of_them_is_not_here()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await shop.Post(PastVisits.Released());
         await hand.Open($"jobs/{BenchHand.DemoJob}/photograph");

@@ -7,7 +7,7 @@ public sealed class OfflineTests(Published published, Chromium chromium)
     public async Task Without_network_and_shop_it_starts_saves_here_and_catches_up_without_loss_or_doubling()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         var before = (await shop.EntryIds()).Count;
@@ -35,7 +35,7 @@ public sealed class OfflineTests(Published published, Chromium chromium)
     public async Task Two_tabs_of_one_device_never_give_one_number_twice()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var first = await device.Open(shop);
         var second = new BenchHand(await device.Context.NewPageAsync(), shop.Address);
         await first.Point("road-test");
@@ -50,8 +50,8 @@ public sealed class OfflineTests(Published published, Chromium chromium)
     public async Task What_another_device_read_is_seen_here()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var one = await chromium.Device();
-        await using var other = await chromium.Device();
+        await using var one = await chromium.Device(worker: true);
+        await using var other = await chromium.Device(worker: true);
         var here = await one.Open(shop);
         await here.Point("chain-slack");
         await here.Read("75", "25");
@@ -66,8 +66,8 @@ public sealed class OfflineTests(Published published, Chromium chromium)
     public async Task What_one_device_reads_another_shows_at_once()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var first = await chromium.Device();
-        await using var second = await chromium.Device();
+        await using var first = await chromium.Device(worker: true);
+        await using var second = await chromium.Device(worker: true);
         var reads = await first.Open(shop);
         var looks = await second.Open(shop);
         await looks.Point("chain-slack");

@@ -49,7 +49,7 @@ public sealed class OwnerRecordTests(Published published, Chromium chromium)
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Visits(2);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var page = await device.Context.NewPageAsync();
         var file = Path.Combine(shop.Data, "record.html");
         using (var http = new HttpClient())

@@ -17,7 +17,7 @@ public sealed class SecondTabTests(Published published, Chromium chromium)
     public async Task A_tab_that_stands_still_and_one_of_a_newer_version_hold_nothing_up()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         var before = (await shop.EntryIds()).Count;
         var frozen = await FreezeWhileItSends(device, hand);

@@ -52,7 +52,7 @@ public sealed class ShelfTests(Published published, Chromium chromium)
     public async Task Without_the_shop_nothing_is_recorded_and_it_is_said()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Open("shelf/crush-washer-14");
         await hand.Tap("It came");

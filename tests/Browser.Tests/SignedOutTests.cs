@@ -7,7 +7,7 @@ public sealed class SignedOutTests(Published published, Chromium chromium)
     public async Task Who_signs_out_without_network_and_comes_back_after_two_weeks_loses_nothing()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await DoorTests.Closes(hand);
         await hand.Point("chain-slack");

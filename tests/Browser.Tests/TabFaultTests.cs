@@ -32,7 +32,7 @@ public sealed class TabFaultTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         var before = 0;
         string profile;
-        await using (var device = await chromium.Device())
+        await using (var device = await chromium.Device(worker: true))
         {
             var hand = await device.Open(shop);
             before = (await shop.EntryIds()).Count;
@@ -43,7 +43,7 @@ public sealed class TabFaultTests(Published published, Chromium chromium)
             hand = await TabDiesWhenItSaidSaved(device, shop, hand);
             profile = await BrowserDiesWhileItSends(device, hand);
         }
-        await using var again = await chromium.Device(profile: profile);
+        await using var again = await chromium.Device(profile: profile, worker: true);
         var after = new BenchHand(await again.Context.NewPageAsync(), shop.Address);
         await after.Point("chain-slack");
         await after.SeesSaved(4, 4);

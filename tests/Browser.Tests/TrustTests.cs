@@ -29,14 +29,14 @@ public sealed partial class TrustTests(Published published, Chromium chromium)
             TestContext.Current.CancellationToken
         );
         using var stranger = KnownShop.As(Name, authority: null);
-        await using (var device = await chromium.Device(knows: stranger))
+        await using (var device = await chromium.Device(knows: stranger, worker: true))
         {
             var page = await device.Context.NewPageAsync();
             var warned = await Assert.ThrowsAsync<PlaywrightException>(() => page.GotoAsync(shop.Secure));
             Assert.Contains("ERR_CERT_AUTHORITY_INVALID", warned.Message);
         }
         using var known = KnownShop.As(Name, authority);
-        await using (var device = await chromium.Device(knows: known))
+        await using (var device = await chromium.Device(knows: known, worker: true))
         {
             var page = await device.Context.NewPageAsync();
             await page.GotoAsync(shop.Secure);
@@ -55,7 +55,7 @@ public sealed partial class TrustTests(Published published, Chromium chromium)
     public async Task The_page_shuts_nobody_out_and_fits(int width, ColorScheme scheme)
     {
         await using var shop = await RunningShop.Start(published, name: Name);
-        await using var device = await chromium.Device(width, 780, scheme);
+        await using var device = await chromium.Device(width, 780, scheme, worker: true);
         var page = await device.Context.NewPageAsync();
         List<string> said = [];
         page.Console += (_, message) => said.Add(message.Text);
@@ -85,7 +85,7 @@ public sealed partial class TrustTests(Published published, Chromium chromium)
     public async Task Its_code_leads_a_camera_to_the_page()
     {
         await using var shop = await RunningShop.Start(published, name: Name);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var page = await device.Context.NewPageAsync();
         await page.GotoAsync($"{shop.Address}trust");
         var drawn = (await page.Locator(".code path").GetAttributeAsync("d"))!;
@@ -101,7 +101,7 @@ public sealed partial class TrustTests(Published published, Chromium chromium)
     public async Task It_can_be_drawn(string size, int width, int height, ColorScheme scheme)
     {
         await using var shop = await RunningShop.Start(published, name: Name);
-        await using var device = await chromium.Device(width, height, scheme);
+        await using var device = await chromium.Device(width, height, scheme, worker: true);
         var page = await device.Context.NewPageAsync();
         await page.GotoAsync($"{shop.Address}trust");
         await page.Locator("summary").First.ClickAsync();

@@ -13,8 +13,8 @@ public sealed partial class TwoDevicesTests(Published published, Chromium chromi
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Post(PastVisits.Unsigned());
-        await using var one = await chromium.Device();
-        await using var other = await chromium.Device();
+        await using var one = await chromium.Device(worker: true);
+        await using var other = await chromium.Device(worker: true);
         var first = await one.Open(shop);
         var second = await other.Open(shop);
         var before = (await shop.EntryIds()).Count;
@@ -34,7 +34,7 @@ public sealed partial class TwoDevicesTests(Published published, Chromium chromi
     public async Task A_device_that_was_copied_is_told_and_nobodys_entry_is_lost()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         var before = (await shop.EntryIds()).Count;
         await hand.Point("chain-slack");
@@ -42,8 +42,8 @@ public sealed partial class TwoDevicesTests(Published published, Chromium chromi
         await hand.SeesSaved(1, 1);
         var profile = await device.Close();
         var copied = BrowserDevice.Copy(profile);
-        await using var left = await chromium.Device(profile: profile);
-        await using var right = await chromium.Device(profile: copied);
+        await using var left = await chromium.Device(profile: profile, worker: true);
+        await using var right = await chromium.Device(profile: copied, worker: true);
 
         var first = await Writes(left, shop, "from the one");
         await first.SeesSaved(2, 2);

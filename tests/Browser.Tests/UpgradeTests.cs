@@ -21,7 +21,7 @@ public sealed class UpgradeTests(Published published, Chromium chromium)
     public async Task The_newer_program_waits_until_all_five_hundred_entries_are_at_the_shop()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         await hand.Point("chain-slack");
@@ -58,7 +58,7 @@ public sealed class UpgradeTests(Published published, Chromium chromium)
     public async Task A_shop_that_speaks_a_protocol_of_tomorrow_is_told_apart_and_nothing_is_lost()
     {
         await using var shop = await RunningShop.Start(published);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
         await hand.Point("chain-slack");
         await hand.Page.RouteAsync(
