@@ -28,7 +28,8 @@ public sealed class Chromium : IAsyncLifetime
         KnownShop? knows = null,
         bool worker = false,
         string? sound = null,
-        string? profile = null
+        string? profile = null,
+        bool whole = false
     )
     {
         profile ??= Directory.CreateTempSubdirectory("witnessmark-device-").FullName;
@@ -37,7 +38,7 @@ public sealed class Chromium : IAsyncLifetime
             profile,
             new()
             {
-                ExecutablePath = Program(whole: (camera ?? sound) is not null || knows is not null),
+                ExecutablePath = Program(whole || (camera ?? sound) is not null || knows is not null),
                 Args =
                 [
                     "--no-sandbox",
@@ -61,7 +62,7 @@ public sealed class Chromium : IAsyncLifetime
         return new(context, profile);
     }
 
-    // cameras, microphones and certificates want a whole one
+    // cameras, microphones, sensors and certificates want a whole one
     private static string Program(bool whole) =>
         Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM")
         ?? (!whole && File.Exists(Windowless) ? Windowless : "/usr/bin/chromium");

@@ -13,7 +13,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Post(InstrumentJob.Batch);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(whole: true);
         var hand = await device.Open(shop);
         await Begins(hand, "oil-level");
         await Lies(hand, 1.1, "Second:");
@@ -38,7 +38,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Post(InstrumentJob.Batch);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(whole: true);
         var hand = await device.Open(shop);
         await Begins(hand, "headlamp-aim");
         await Lies(hand, 1.1, "Second:");
@@ -56,7 +56,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Post(InstrumentJob.Batch);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(whole: true);
         var hand = await device.Open(shop);
         await InstrumentJob.At(hand, "oil-level");
         await hand.Page.Locator("#incline-here").ClickAsync();
@@ -71,7 +71,7 @@ public sealed class InclinationTests(Published published, Chromium chromium)
     {
         await using var shop = await RunningShop.Start(published);
         await shop.Post(InstrumentJob.Batch);
-        await using var device = await chromium.Device();
+        await using var device = await chromium.Device(whole: true);
         await device.Context.AddInitScriptAsync("DeviceOrientationEvent.requestPermission = async () => 'denied'");
         var hand = await device.Open(shop);
         await InstrumentJob.At(hand, "headlamp-aim");

@@ -66,6 +66,9 @@ internal static class Narrow
     public static async Task<IReadOnlyList<string>> Here(IPage page)
     {
         var cut = await page.EvaluateAsync<string[]>(Cut);
-        return [.. cut, .. await page.EvaluateAsync<string[]>(Wide)];
+        return [.. cut, .. await Wider(page)];
     }
+
+    /// <summary>What is wider than the page as it stands now.</summary>
+    public static async Task<IReadOnlyList<string>> Wider(IPage page) => await page.EvaluateAsync<string[]>(Wide);
 }
