@@ -51,7 +51,9 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
         {
             await open(hand);
             found.AddRange((await Narrow.Breaks(hand.Page)).Select(f => $"{name}: {f}"));
-            found.AddRange((await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}"));
+            found.AddRange(
+                (await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}")
+            );
         }
         Assert.True(found.Count == 0, string.Join('\n', found));
     }
