@@ -57,5 +57,10 @@ public static class Api
             app.MapStaticAssets(packed);
         app.UseStaticFiles();
         app.MapFallbackToFile("index.html");
+        foreach (var named in Named)
+            app.MapFallbackToFile($"/{named}/{{**rest}}", "index.html");
     }
+
+    // by itself the fallback takes a name with a dot in it, as figures have, for a file that is missing
+    private static readonly string[] Named = ["compare", "day", "figures", "jobs", "machines", "shelf"];
 }

@@ -49,6 +49,7 @@ public sealed class ServeTests(ServeTests.OneShop one) : IClassFixture<ServeTest
     // OWASP ASVS 5.0, 4.1.1: text says its charset
     [Theory]
     [InlineData("/", "text/html; charset=utf-8")]
+    [InlineData("/figures/fell-640/chain.slack", "text/html; charset=utf-8")]
     [InlineData("/device.js", "text/javascript; charset=utf-8")]
     [InlineData("/css/base.css", "text/css; charset=utf-8")]
     [InlineData("/icon.svg", "image/svg+xml; charset=utf-8")]
