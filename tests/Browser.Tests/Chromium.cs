@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
 
-/// <summary>A real browser. <c>WITNESSMARK_CHROMIUM</c> names it where it is not <c>/usr/bin/chromium</c>; where nothing needs a whole one and it is there, the same without a window of its own (<c>chromium-headless-shell</c>), which starts in half the computing.</summary>
+/// <summary>A real browser. <c>WITNESSMARK_CHROMIUM</c> names it where it is not <c>/usr/bin/chromium</c>; where nothing needs a whole one and it is there, the same without a window of its own (<c>chromium-headless-shell</c>), which starts sooner.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
     private IPlaywright playwright = null!;

@@ -19,18 +19,13 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
     [Fact]
     public async Task Axe_finds_nothing_on_any_screen_and_every_target_is_large_enough()
     {
-        await using var shop = await RunningShop.Start(published, without: "pads.rear");
-        await using var device = await chromium.Device(sound: SoundFile.Plucked(88.5));
-        await shop.Post(InstrumentJob.Tightened);
-        var hand = await device.Open(shop);
-        List<string> found = [];
-        foreach (var (name, open) in Screens.Wanted)
+        var found = await Walk(async page =>
         {
-            await open(hand);
+            List<string> here = [];
             foreach (var scheme in Schemes)
-                found.AddRange((await OfAxe(hand.Page, scheme)).Select(f => $"{name}, {scheme}: {f}"));
-            found.AddRange((await At360(hand.Page)).Select(f => $"{name}: {f}"));
-        }
+                here.AddRange((await OfAxe(page, scheme)).Select(f => $"{scheme}: {f}"));
+            return [.. here, .. await At360(page)];
+        });
         Assert.Empty(found);
     }
 
@@ -42,6 +37,18 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
     [Trait("for", "looking")]
     public async Task Nothing_is_cut_where_there_is_least_room()
     {
+        var found = await Walk(async page =>
+            [
+                .. await Narrow.Breaks(page),
+                .. (await Narrow.BreaksWithLargeText(page)).Select(f => $"text twice as large: {f}"),
+            ]
+        );
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+
+    /// <summary>What is found on each screen, with the screen's name.</summary>
+    private async Task<List<string>> Walk(Func<IPage, Task<IReadOnlyList<string>>> look)
+    {
         await using var shop = await RunningShop.Start(published, without: "pads.rear");
         await using var device = await chromium.Device(sound: SoundFile.Plucked(88.5));
         await shop.Post(InstrumentJob.Tightened);
@@ -50,12 +57,9 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
         foreach (var (name, open) in Screens.Wanted)
         {
             await open(hand);
-            found.AddRange((await Narrow.Breaks(hand.Page)).Select(f => $"{name}: {f}"));
-            found.AddRange(
-                (await Narrow.BreaksWithLargeText(hand.Page)).Select(f => $"{name}, text twice as large: {f}")
-            );
+            found.AddRange((await look(hand.Page)).Select(f => $"{name}: {f}"));
         }
-        Assert.True(found.Count == 0, string.Join('\n', found));
+        return found;
     }
 
     private static async Task<IEnumerable<string>> OfAxe(IPage page, ColorScheme scheme)

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Witnessmark.Handbook.Languages;
 
 /// <summary>
@@ -12,28 +14,28 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
     private const int Exact = 3;
 
     private readonly Pattern[] whole = Patterns(sentences);
+    private readonly ConcurrentDictionary<(string, string), string> told = []; // a screen asks for the same ones with every drawing
     private readonly Pattern[] inside = Patterns([.. sentences, .. parts ?? []]);
-    private readonly Dictionary<(string, string), string> told = [];
 
     /// <summary>What was written, for any reader.</summary>
     /// <param name="written">One or several sentences after each other.</param>
     public Sentence Of(string? written) =>
         written is { Length: > 0 } ? Sentence.By(t => t.Code == "en" ? written : Told(written, t)) : Sentence.Empty;
 
-    private string Told(string written, Tongue tongue)
-    {
-        if (told.TryGetValue((tongue.Code, written), out var known))
-            return known;
-        return told[(tongue.Code, written)] = string.Join(' ', Sentences(written, tongue));
-    }
+    // within a text the same piece comes up again in every way to take it apart: not kept, a text with many of the words that part it would take for ever
+    private string Told(string written, Tongue tongue) =>
+        told.GetOrAdd(
+            (tongue.Code, written),
+            _ => string.Join(' ', Sentences(written, tongue, new(StringComparer.Ordinal)))
+        );
 
-    private IEnumerable<string> Sentences(string written, Tongue tongue)
+    private IEnumerable<string> Sentences(string written, Tongue tongue, Dictionary<string, (string, int)> known)
     {
         for (var left = written; left.Length > 0; )
         {
             var ends = Ends(left);
-            var end = ends.FirstOrDefault(e => Whole(left[..e], whole, tongue) is not null, ends[0]);
-            yield return Whole(left[..end], whole, tongue)?.Said ?? left[..end];
+            var end = ends.FirstOrDefault(e => Whole(left[..e], whole, tongue, known) is not null, ends[0]);
+            yield return Whole(left[..end], whole, tongue, known)?.Said ?? left[..end];
             left = left[end..].TrimStart();
         }
     }
@@ -45,23 +47,43 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
         [.. Enumerable.Range(1, text.Length).Where(i => i == text.Length || (text[i - 1] == '.' && text[i] == ' '))];
 
     /// <summary>The text as one sentence, with how many of its arguments are known; null when it is none.</summary>
-    private (string Said, int Known)? Whole(string text, Pattern[] patterns, Tongue tongue)
+    private (string Said, int Known)? Whole(
+        string text,
+        Pattern[] patterns,
+        Tongue tongue,
+        Dictionary<string, (string, int)> known
+    )
     {
         if (tongue.Text(text, null) is not null)
             return (tongue.Word(text), Exact);
         foreach (var pattern in patterns)
-            if (pattern.Splits(text).Select(parts => Filled(pattern, parts, tongue)).ToList() is { Count: > 0 } all)
+            if (
+                pattern.Splits(text).Select(parts => Filled(pattern, parts, tongue, known)).ToList() is
+                { Count: > 0 } all
+            )
                 return all.MaxBy(a => a.Known);
         return null;
     }
 
-    private (string Said, int Known) Filled(Pattern pattern, string[] parts, Tongue tongue)
+    private (string Said, int Known) Filled(
+        Pattern pattern,
+        string[] parts,
+        Tongue tongue,
+        Dictionary<string, (string, int)> known
+    )
     {
-        var said = parts.Select(p => Part(p, tongue)).ToArray();
+        var said = parts.Select(p => Part(p, tongue, known)).ToArray();
         return (pattern.Fill(parts, [.. said.Select(s => s.Said)], tongue), 1 + said.Sum(s => s.Known));
     }
 
-    private (string Said, int Known) Part(string text, Tongue tongue)
+    private (string Said, int Known) Part(string text, Tongue tongue, Dictionary<string, (string, int)> known)
+    {
+        if (!known.TryGetValue(text, out var part))
+            known[text] = part = Unkept(text, tongue, known);
+        return part;
+    }
+
+    private (string Said, int Known) Unkept(string text, Tongue tongue, Dictionary<string, (string, int)> known)
     {
         if (text.Length == 0)
             return (text, 1);
@@ -70,8 +92,8 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
         if (EnglishFigures.Amount(text, tongue) is { } amount)
             return (amount, 2);
         // English begins it small inside another one
-        var begun = Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue);
-        var asIs = Whole(text, inside, tongue);
+        var begun = Whole(char.ToUpperInvariant(text[0]) + text[1..], inside, tongue, known);
+        var asIs = Whole(text, inside, tongue, known);
         return begun is { } other && other.Known > (asIs?.Known ?? 0)
             ? (tongue.Inside(other.Said), other.Known)
             : asIs ?? (text, 0);

@@ -28,6 +28,17 @@ public class WrittenWhyTests
     public void What_a_person_wrote_stays_as_it_is(string written) =>
         Assert.Equal(written, WrittenWhy.Of(written).In(German));
 
+    // every "or" can part it: without keeping what is known of a piece this would not end within a lifetime
+    [Fact]
+    public void A_text_that_can_be_taken_apart_in_many_ways_is_read_all_the_same()
+    {
+        var many = string.Join(" or ", Enumerable.Range(1, 40).Select(n => $"knock {n}"));
+        Assert.Equal(
+            $"So gelassen 01.04.2026: {many.Replace(" or ", " oder ")}",
+            WrittenWhy.Of($"Left as it was 2026-04-01: {many}").In(German)
+        );
+    }
+
     [Fact]
     public void English_is_the_entry_as_it_stands() =>
         Assert.Equal(
