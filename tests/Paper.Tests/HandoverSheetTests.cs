@@ -172,6 +172,23 @@ public sealed class HandoverSheetTests
             Assert.Contains($"page{number}of{document.NumberOfPages}", Bare(document.GetPage(number).Text));
     }
 
+    [Theory]
+    [InlineData(Urgency.BeforeRiding, false, "released, not safe to ride")]
+    [InlineData(Urgency.BeforeRiding, true, "ready to ride")]
+    [InlineData(Urgency.ByNextService, false, "ready to ride")]
+    public void What_the_owner_declined_is_not_called_ready(Urgency urgency, bool putRight, string says)
+    {
+        var entry = FullJob.Chain()[0];
+        Told told = new("Brake hose is cracked", urgency, null);
+        Decision no = new(entry, told, false, "Nora Vance", Means.InPerson, true, null);
+        var finding = new Finding("hose", entry, entry, "", "Brake hose is cracked", urgency, [], null, no) with
+        {
+            PutRight = putRight ? (entry, "changed") : null,
+        };
+        using var document = PdfDocument.Open(Print(FullJob.Released with { Findings = [finding] }));
+        Assert.Equal($"Fell 640, {says}", document.Information.Title);
+    }
+
     [Fact]
     public void Forty_findings_stand_on_it_and_again_before_the_signatures()
     {

@@ -16,7 +16,14 @@ internal static class SheetHead
     public static bool Released(JobState state) => state.Release is not null && state.MayGo;
 
     public static Sentence Title(JobState state) =>
-        Released(state) ? (Sentence)$"{Named(state)}, ready to ride" : (Sentence)$"{Named(state)}, not released";
+        !Released(state) ? (Sentence)$"{Named(state)}, not released"
+        : LeavesUnsafe(state) ? (Sentence)$"{Named(state)}, released, not safe to ride"
+        : (Sentence)$"{Named(state)}, ready to ride";
+
+    /// <summary>Whether it leaves by somebody's word although it should not be ridden: below the title stands why.</summary>
+    private static bool LeavesUnsafe(JobState state) =>
+        state.Findings.Any(f => f is { DeclinedBeforeRiding: true, IsPutRight: false })
+        || (state.CampaignsOpen ?? []).Any(c => c.DoNotRide);
 
     /// <summary>The machine, or the job of one that is not known.</summary>
     public static Sentence Named(JobState state) =>
