@@ -36,6 +36,11 @@ internal sealed class AtHand(
     /// <summary>Anything that a screen shows may have changed.</summary>
     public event Action? Changed;
 
+    /// <summary>
+    /// The same, but for how far entries are brought to the shop: that changes several times with every entry, and most screens show nothing of it.
+    /// </summary>
+    public event Action? WorkChanged;
+
     /// <summary>What jobs are judged with; null until the shop was met once.</summary>
     public Workbench? Workbench { get; private set; }
 
@@ -73,12 +78,13 @@ internal sealed class AtHand(
     {
         await ledger.Open();
         ReadWorkbench();
-        ledger.Changed += () => Changed?.Invoke();
+        ledger.Changed += Tell;
+        ledger.Noted += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
-        Orders.Found += () => Changed?.Invoke();
+        Orders.Found += Tell;
         exchange.WorkbenchCame += ReadWorkbench;
-        settings.Changed += () => Changed?.Invoke();
-        door.Changed += () => Changed?.Invoke();
+        settings.Changed += Tell;
+        door.Changed += Tell;
         await settings.Open();
         await timers.Open();
         exchange.Start();
@@ -88,6 +94,7 @@ internal sealed class AtHand(
     {
         await ledger.Remember(facts => facts with { Person = person });
         PlanFor(person);
+        Tell();
     }
 
     /// <summary>The state of a job as whoever works here may see it; null without a workbench or entries.</summary>
@@ -206,6 +213,12 @@ internal sealed class AtHand(
             PlanFor(Person);
         }
         states.Clear(); // judged by the files that were
+        Tell();
+    }
+
+    private void Tell()
+    {
+        WorkChanged?.Invoke();
         Changed?.Invoke();
     }
 }

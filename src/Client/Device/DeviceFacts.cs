@@ -40,6 +40,24 @@ internal sealed record DeviceFacts
 
     /// <summary>The shop's files as last fetched, as the reply stood.</summary>
     public string? Workbench { get; init; }
+
+    /// <summary>What the shop calls the files as they are in <see cref="Workbench"/> (an entity tag, RFC 9110, 8.8.3).</summary>
+    public string? WorkbenchTag { get; init; }
+
+    /// <summary>All but the head of its chain, which only writing moves, by the names under which they are kept.</summary>
+    public (string Name, object? Value)[] Kept() =>
+        [
+            ("ledger", Ledger),
+            ("pulled", Pulled),
+            ("confirmed", Confirmed),
+            ("sent", Sent),
+            ("person", Person),
+            ("door", Door),
+            ("workbench", Workbench),
+            ("workbenchTag", WorkbenchTag),
+            ("sound", Sound),
+            ("day", Day),
+        ];
 }
 
 /// <summary>The head of this device's chain as another tab left it.</summary>
@@ -48,7 +66,7 @@ internal sealed record Head(int HeadSeq, string? HeadHash);
 /// <summary>Space in the browser's store, in bytes.</summary>
 internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(DeviceFacts))]
 [JsonSerializable(typeof(Head))]
 [JsonSerializable(typeof(StoreSpace))]

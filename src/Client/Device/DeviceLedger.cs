@@ -18,6 +18,9 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     /// <summary>Something was added, here or in another tab.</summary>
     public event Action? Changed;
 
+    /// <summary>The device knows something else of itself.</summary>
+    public event Action? Noted;
+
     public DeviceFacts Facts { get; private set; } = new();
 
     /// <summary>Own entries that stand in this device's store.</summary>
@@ -137,20 +140,13 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     public async Task Remember(Func<DeviceFacts, DeviceFacts> change) =>
         await InTurn(async () =>
         {
-            var facts = change(Facts);
-            await store.Remember(
-                ("ledger", facts.Ledger),
-                ("pulled", facts.Pulled),
-                ("confirmed", facts.Confirmed),
-                ("sent", facts.Sent),
-                ("person", facts.Person),
-                ("door", facts.Door),
-                ("workbench", facts.Workbench),
-                ("sound", facts.Sound),
-                ("day", facts.Day)
-            );
-            Facts = facts;
-            Changed?.Invoke();
+            var (before, after) = (Facts, change(Facts));
+            var news = after.Kept().Except(before.Kept()).ToArray();
+            if (news.Length == 0)
+                return true;
+            await store.Remember(news);
+            Facts = after;
+            Noted?.Invoke();
             return true;
         });
 

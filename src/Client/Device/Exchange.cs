@@ -176,11 +176,12 @@ internal sealed class Exchange(
 
     private async Task FetchWorkbench()
     {
-        var reply = await shop.Workbench();
-        if (reply == ledger.Facts.Workbench)
+        if (await shop.Workbench(ledger.Facts.WorkbenchTag) is not var (text, tag))
             return;
-        await ledger.Remember(facts => facts with { Workbench = reply });
-        WorkbenchCame?.Invoke();
+        var same = text == ledger.Facts.Workbench;
+        await ledger.Remember(facts => facts with { Workbench = text, WorkbenchTag = tag });
+        if (!same)
+            WorkbenchCame?.Invoke();
     }
 
     private async Task SendAll()

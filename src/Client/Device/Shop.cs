@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Net;
+using System.Net.Http.Headers;
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -19,12 +20,20 @@ internal sealed partial class Shop(HttpClient http)
 {
     private const int Protocol = 1;
 
-    /// <summary>The shop's files as the reply stood, once it was seen to be one.</summary>
-    public async Task<string> Workbench()
+    /// <summary>The shop's files as the reply stood, once it was seen to be one, with what the shop calls them; null when they still are what it called so.</summary>
+    public async Task<(string Text, string? Tag)?> Workbench(string? known)
     {
-        var text = await Text(() => http.GetAsync("api/workbench"));
+        using var question = new HttpRequestMessage(HttpMethod.Get, "api/workbench");
+        if (known is not null)
+            question.Headers.IfNoneMatch.Add(EntityTagHeaderValue.Parse(known));
+        using var answer = await Answer(() => http.SendAsync(question));
+        if (answer.StatusCode == HttpStatusCode.NotModified && known is not null)
+            return null;
+        var text = await Text(answer);
         var reply = Read(text, DeviceJson.Default.WorkbenchReply);
-        return reply.Protocol == Protocol ? text : throw new ShopTrouble(DeviceWords.OtherProtocol(reply.Protocol));
+        return reply.Protocol == Protocol
+            ? (text, answer.Headers.ETag?.ToString())
+            : throw new ShopTrouble(DeviceWords.OtherProtocol(reply.Protocol));
     }
 
     public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries)
@@ -192,15 +201,25 @@ internal sealed partial class Shop(HttpClient http)
 
     private static async Task<string> Text(Func<Task<HttpResponseMessage>> ask)
     {
+        using var answer = await Answer(ask);
+        return await Text(answer);
+    }
+
+    private static async Task<string> Text(HttpResponseMessage answer)
+    {
+        if (!answer.IsSuccessStatusCode)
+            throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
+        // a fallback page instead of an answer means that no shop stands behind this address
+        return answer.Content.Headers.ContentType?.MediaType == "application/json"
+            ? await Answer(() => answer.Content.ReadAsStringAsync())
+            : throw new ShopTrouble(DeviceWords.NoShop);
+    }
+
+    private static async Task<T> Answer<T>(Func<Task<T>> ask)
+    {
         try
         {
-            using var answer = await ask();
-            if (!answer.IsSuccessStatusCode)
-                throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
-            // a fallback page instead of an answer means that no shop stands behind this address
-            return answer.Content.Headers.ContentType?.MediaType == "application/json"
-                ? await answer.Content.ReadAsStringAsync()
-                : throw new ShopTrouble(DeviceWords.NoShop);
+            return await ask();
         }
         catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
         {

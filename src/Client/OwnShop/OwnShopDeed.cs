@@ -60,7 +60,9 @@ internal sealed class OwnShopDeed(AtHand hand, DeviceStore store, Shop shop)
     {
         try
         {
-            return JsonSerializer.Deserialize(await shop.Workbench(), DeviceJson.Default.WorkbenchReply)?.Ledger;
+            return await shop.Workbench(null) is var (text, _)
+                ? JsonSerializer.Deserialize(text, DeviceJson.Default.WorkbenchReply)?.Ledger
+                : null;
         }
         catch (ShopTrouble)
         {

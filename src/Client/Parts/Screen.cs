@@ -9,11 +9,21 @@ public abstract class Screen : ComponentBase, IDisposable
     [Inject]
     internal AtHand Hand { get; set; } = null!;
 
-    protected override void OnInitialized() => Hand.Changed += Again;
+    /// <summary>Whether it shows anything of how far entries are brought to the shop.</summary>
+    protected virtual bool ShowsExchange => true;
+
+    protected override void OnInitialized()
+    {
+        if (ShowsExchange)
+            Hand.Changed += Again;
+        else
+            Hand.WorkChanged += Again;
+    }
 
     public void Dispose()
     {
         Hand.Changed -= Again;
+        Hand.WorkChanged -= Again;
         Leave();
         GC.SuppressFinalize(this);
     }

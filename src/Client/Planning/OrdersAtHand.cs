@@ -57,6 +57,9 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     private async Task Search(Kept known, OrderQuestion asked)
     {
         (known.Asked, known.Searching) = (asked, true);
+        await Task.Delay(1); // it is asked for while the page is drawn, and nobody waits for it
+        if (!ReferenceEquals(known.Asked, asked))
+            return;
         var started = Stopwatch.GetTimestamp();
         var begun = asked.Open.Count == 0 ? default : OrderSearch.Begin(asked, Effort);
         if (begun.Value is { } search)
@@ -69,9 +72,6 @@ internal sealed class OrdersAtHand(TimeProvider clock)
                     return; // something else is asked meanwhile
                 started = Stopwatch.GetTimestamp();
             }
-        await Task.Yield(); // never from within the drawing that asked for it
-        if (!ReferenceEquals(known.Asked, asked))
-            return;
         known.Order = begun.Value?.Found;
         known.Searching = false;
         Found?.Invoke();

@@ -142,6 +142,7 @@ public static class Server
         builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
         builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
         builder.Services.AddSingleton(shop.Door).AddDoorLimit();
+        builder.Services.AddCompression();
         var app = builder.Build();
         app.UseBehindProxy(listening);
         app.UseStrictTransport(listening);
@@ -150,6 +151,7 @@ public static class Server
         app.UsePlainHttp(listening);
         app.UseDoor();
         app.UseRateLimiter();
+        app.UseCompression();
         app.MapTrust(listening, shown);
         app.MapApi();
         app.MapPages();
