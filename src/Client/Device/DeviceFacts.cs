@@ -66,7 +66,10 @@ internal sealed record Head(int HeadSeq, string? HeadHash);
 /// <summary>Space in the browser's store, in bytes.</summary>
 internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase
+)]
 [JsonSerializable(typeof(DeviceFacts))]
 [JsonSerializable(typeof(Head))]
 [JsonSerializable(typeof(StoreSpace))]

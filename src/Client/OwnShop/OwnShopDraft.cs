@@ -108,7 +108,10 @@ internal sealed record OwnShopRequest(string Ledger, NewShop Shop);
 /// <summary>What it answers: where the demo lies now.</summary>
 internal sealed record OwnShopReply(string PutAway);
 
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase
+)]
 [JsonSerializable(typeof(OwnShopDraft))]
 [JsonSerializable(typeof(OwnShopRequest))]
 [JsonSerializable(typeof(OwnShopReply))]

@@ -80,6 +80,10 @@ internal enum ColourScheme
     Dark,
 }
 
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
+[JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UseStringEnumConverter = true
+)]
 [JsonSerializable(typeof(PersonSettings))]
 internal sealed partial class SettingsJson : JsonSerializerContext;

@@ -312,5 +312,5 @@ export function stopTyping(mine) {
 }
 
 export const focus = (selector) => document.querySelector(selector)?.focus({ preventScroll: true });
-export const toTop = (selector) => document.querySelector(selector)?.scrollTo(0, 0);
+export const toTop = (selector) => requestAnimationFrame(() => document.querySelector(selector)?.scrollTo(0, 0)); // asked at once, it would lay the page out twice
 export const topOfPage = () => scrollTo(0, 0);

@@ -30,7 +30,7 @@ internal static class RealProgram
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "witnessmark.dll"));
+        start.ArgumentList.Add(ProgramFile.Path);
         foreach (var argument in arguments)
             start.ArgumentList.Add(argument);
         return Process.Start(start)!;

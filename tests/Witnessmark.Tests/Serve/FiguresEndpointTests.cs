@@ -77,7 +77,7 @@ public sealed class FiguresEndpointTests : IDisposable
         Assert.Equal(19, answers.Count(a => a.StatusCode == HttpStatusCode.Conflict));
     }
 
-    private static object Slack(int revision, string printed, string by = "Ines Tallow") =>
+    internal static object Slack(int revision, string printed, string by = "Ines Tallow") =>
         new
         {
             revision,
@@ -88,7 +88,7 @@ public sealed class FiguresEndpointTests : IDisposable
             why = "second edition",
         };
 
-    private static Task<HttpResponseMessage> Put(RunningShop shop, string key, object figure) =>
+    internal static Task<HttpResponseMessage> Put(RunningShop shop, string key, object figure) =>
         shop.Client.PutAsJsonAsync($"/api/sheets/fell-640/figures/{key}", figure);
 
     private static async Task<string> Sheet(RunningShop shop, string name)

@@ -3,11 +3,8 @@ namespace Witnessmark.Tests.Serve;
 // Source: own derivation; the promise of the ledger, tried on the real program with the real signal.
 public class KillRoundsTests
 {
-    private const string Longer = "WITNESSMARK_KILLS"; // so many rounds instead of the few of an ordinary run
-
-    // A start of the program takes about 3 s of computing on the two processors that the tests have, and is nearly all of a round. Measured with other work beside it: five
-    // rounds in 20 s, so these take about one minute. A hundred take more than six, and run by the variable above.
-    private const int Usual = 16;
+    private const string Longer = "WITNESSMARK_KILLS"; // so many rounds instead of those of an ordinary run
+    private const int Usual = 100;
 
     private static readonly TimeSpan ReadyAgain = TimeSpan.FromSeconds(5);
 

@@ -7,7 +7,7 @@ using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Tests.Serve;
 
-/// <summary>The program as built, serving a folder on a free port in a process of its own.</summary>
+/// <summary>The program, serving a folder on a free port in a process of its own.</summary>
 internal sealed partial class RunningShop : IDisposable
 {
     private readonly Process _process;
@@ -23,7 +23,7 @@ internal sealed partial class RunningShop : IDisposable
     public static Process Start(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "witnessmark.dll"));
+        start.ArgumentList.Add(ProgramFile.Path);
         foreach (var argument in arguments)
             start.ArgumentList.Add(argument);
         return Process.Start(start)!;
