@@ -46,7 +46,7 @@ switch (args)
         VerifyTimes.Print();
         return 0;
     case ["append"]:
-        await LoadTimes.PrintAppend(500);
+        await AppendTimes.Print();
         return 0;
     case ["growth"]:
         GrowthTimes.Print();
