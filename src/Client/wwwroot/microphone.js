@@ -1,7 +1,7 @@
 // The microphone as it is, nothing evened out. The last seconds stand in memory until newer ones push them out; nothing is kept or sent.
 
 const KEPT = 6; // s
-const RATE = 16_000; // samples a second: eight times the highest pitch looked for, and a third of what microphones give
+const RATE = 12_000; // samples a second: six times the highest pitch looked for, to which all sound would be thinned anyway; here the browser does it
 const EVENED = ["echoCancellation", "noiseSuppression", "autoGainControl"];
 let running;
 
