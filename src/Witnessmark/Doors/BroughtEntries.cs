@@ -19,7 +19,7 @@ internal static class BroughtEntries
                 door.Unconfirmed(
                     id,
                     who,
-                    $"A release of {Text(release, "job")} by {Text(release, "by")} came without a confirmation of the shop. It does not count on paper."
+                    BookLine.Unconfirmed(Text(release, "job"), Text(release, "by"))
                 );
     }
 
@@ -31,7 +31,7 @@ internal static class BroughtEntries
                 door.Note(
                     DoorEvents.Brought,
                     who,
-                    $"While {who.Person} was signed in, the device brought entries of {others.Key}: {others.Value}."
+                    BookLine.Brought(who.Person, others.Key, others.Value)
                 );
     }
 

@@ -77,12 +77,11 @@ public sealed partial class Door
             if (rows.Device(device.Id) is null)
             {
                 rows.Add(device with { Label = device.Label.Trim(), LetInBy = lead, At = Now });
-                rows.Note(
-                    Now,
+                Write(rows,
                     DoorEvents.DeviceIn,
                     lead,
                     device.Id,
-                    $"The device \"{device.Label.Trim()}\" was let in."
+                    BookLine.DeviceIn(device.Label.Trim())
                 );
             }
             return In(rows, device.Id, lead);
