@@ -28,7 +28,10 @@ internal sealed partial class InGerman(string catalogue)
         // a text that is nothing but places says any words
         if (!Place().Replace(entry.Key, "").Any(char.IsLetter))
             yield break;
-        var match = Regex.Match(words, $"^{Place().Replace(Regex.Escape(entry.Key).Replace("}", "\\}"), "(?<a$1>.+)")}$");
+        var match = Regex.Match(
+            words,
+            $"^{Place().Replace(Regex.Escape(entry.Key).Replace("}", "\\}"), "(?<a$1>.+)")}$"
+        );
         if (match.Success)
             yield return Filled(entry.Texts[0], place => Of(match.Groups[$"a{place}"].Value, true));
         else if (!whole && entry.Key.Contains(words, StringComparison.Ordinal))
@@ -37,11 +40,19 @@ internal sealed partial class InGerman(string catalogue)
 
     private static string Filled(string text, Func<string, string> place) =>
         string.Concat(
-            Parts().Split(text).Select(p => Place().Match(p) is { Success: true } m ? place(m.Groups[1].Value) : Regex.Escape(p))
+            Parts()
+                .Split(text)
+                .Select(p => Place().Match(p) is { Success: true } m ? place(m.Groups[1].Value) : Regex.Escape(p))
         );
 
     private static string Quantity(string words) =>
-        string.Concat(words.Select(c => c == '.' ? "[.,]" : c == ' ' ? "\\s+" : Regex.Escape($"{c}")));
+        string.Concat(
+            words.Select(c =>
+                c == '.' ? "[.,]"
+                : c == ' ' ? "\\s+"
+                : Regex.Escape($"{c}")
+            )
+        );
 
     [GeneratedRegex(@"\\?\{(\d+)\\?\}")]
     private static partial Regex Place();

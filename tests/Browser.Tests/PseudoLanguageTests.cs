@@ -90,7 +90,9 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
     }
 
     private static async Task<IEnumerable<string>> Unsaid(IPage page, HashSet<string> data, Regex shopSays) =>
-        (await page.EvaluateAsync<string[]>(Shown)).Where(t => IsUnsaid(t, data) && IsUnsaid(shopSays.Replace(t, " "), data));
+        (await page.EvaluateAsync<string[]>(Shown)).Where(t =>
+            IsUnsaid(t, data) && IsUnsaid(shopSays.Replace(t, " "), data)
+        );
 
     private static bool IsUnsaid(string text, HashSet<string> data) =>
         Word().Matches(JobNumber().Replace(Pseudo.Outside(text), " ")).Any(w => !data.Contains(w.Value));

@@ -11,9 +11,12 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
 {
     public static readonly TheoryData<string, int, int> Sizes =
     [
-        .. new TheoryDataRow<string, int, int>[] { new("phone", 390, 844), new("tablet", 820, 1180), new("desk", 1440, 900) }.Where(
-            size => Named("WITNESSMARK_SIZES") is not [_, ..] wanted || wanted.Contains(size.Data.Item1)
-        ),
+        .. new TheoryDataRow<string, int, int>[]
+        {
+            new("phone", 390, 844),
+            new("tablet", 820, 1180),
+            new("desk", 1440, 900),
+        }.Where(size => Named("WITNESSMARK_SIZES") is not [_, ..] wanted || wanted.Contains(size.Data.Item1)),
     ];
 
     [Theory]

@@ -41,12 +41,14 @@ public sealed record GivenFigure(Entry Entry, string Point, Figure Figure, Named
 
     private static Sentence? Refused(NamedDocument document, FigureSheet sheet) =>
         document.Name.Length == 0 || !document.Name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
-            ? (Sentence)$"\"{document.Name}\" cannot name a document; right would be one word of letters, digits and hyphens"
+            ? (Sentence)
+                $"\"{document.Name}\" cannot name a document; right would be one word of letters, digits and hyphens"
         : string.IsNullOrWhiteSpace(document.Title) || string.IsNullOrWhiteSpace(document.Edition)
             ? (Sentence)$"the document \"{document.Name}\" needs its title and its edition"
         : sheet.Documents.TryGetValue(document.Name, out var other)
         && other != new SheetDocument(document.Title, document.Edition)
-            ? (Sentence)$"the sheet calls \"{other.Title}, {other.Edition}\" by the name \"{document.Name}\"; right would be another name"
+            ? (Sentence)
+                $"the sheet calls \"{other.Title}, {other.Edition}\" by the name \"{document.Name}\"; right would be another name"
         : null;
 
     // no sheet explains the name, so the origin says the title itself

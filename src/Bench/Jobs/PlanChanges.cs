@@ -59,7 +59,8 @@ internal static class PlanChanges
     }
 
     private static Sentence? NotAdded(PlannedFact fact, Opening opening, Workbench bench) =>
-        !bench.Book.Points.TryGetValue(fact.Point, out var point) ? (Sentence)$"the bench book has no point \"{fact.Point}\""
+        !bench.Book.Points.TryGetValue(fact.Point, out var point)
+            ? (Sentence)$"the bench book has no point \"{fact.Point}\""
         : !bench.HasPoint(point, opening.Arrival.Sheet, opening.Arrival.Machine)
             ? (Sentence)$"this machine has no such point: {Sentence.Of(point.Title)}"
         : null;

@@ -49,9 +49,7 @@ public sealed class BookLine
     public static BookLine Confirmed(string person, string job) => new($"{person} confirmed the release of {job}.");
 
     public static BookLine Unconfirmed(string? job, string? by) =>
-        new(
-            $"A release of {job} by {by} came without a confirmation of the shop. It does not count on paper."
-        );
+        new($"A release of {job} by {by} came without a confirmation of the shop. It does not count on paper.");
 
     public static BookLine NotForThem(string person, string role) => new($"{person} asked for what is for a {role}.");
 

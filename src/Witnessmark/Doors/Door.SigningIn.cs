@@ -67,12 +67,7 @@ public sealed partial class Door
         {
             if (Tried(rows, who.Device, who.Person, secret) is { } no)
                 return Answered<string>.Because(no);
-            Write(rows,
-                DoorEvents.Confirmed,
-                who.Person,
-                who.Device,
-                BookLine.Confirmed(who.Person, job)
-            );
+            Write(rows, DoorEvents.Confirmed, who.Person, who.Device, BookLine.Confirmed(who.Person, job));
             return Confirmation.Make(KeyIn(rows), Now, who.Person, who.Device, job);
         });
 
@@ -139,13 +134,12 @@ public sealed partial class Door
         var failures = person.Failures + 1;
         var wait = Waits.After(failures);
         rows.Put(person with { Failures = failures, WaitUntil = Now + wait, Shut = wait is null });
-        Write(rows,
+        Write(
+            rows,
             wait is null ? DoorEvents.Shut : DoorEvents.Refused,
             person.Name,
             device,
-            wait is null
-                ? BookLine.Shut(person.Name, failures)
-                : BookLine.WrongSecret(person.Name, failures)
+            wait is null ? BookLine.Shut(person.Name, failures) : BookLine.WrongSecret(person.Name, failures)
         );
         return wait is null ? ShutToName
             : wait == TimeSpan.Zero ? WrongSecret

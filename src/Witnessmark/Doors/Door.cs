@@ -125,12 +125,7 @@ public sealed partial class Door(
     private bool End(DoorRows rows, KeptSession session)
     {
         rows.End(session.Hash);
-        Write(rows,
-            DoorEvents.SignedOut,
-            session.Person,
-            session.Device,
-            BookLine.TimeOver(session.Person)
-        );
+        Write(rows, DoorEvents.SignedOut, session.Person, session.Device, BookLine.TimeOver(session.Person));
         return true;
     }
 }

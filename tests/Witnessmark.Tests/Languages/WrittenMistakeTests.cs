@@ -13,14 +13,29 @@ public class WrittenMistakeTests
     );
 
     [Theory]
-    [InlineData("range", "32 to 13 mm", "shop", "„32 to 13 mm“: die Grenzen sind vertauscht oder gleich; richtig wäre die kleinere zuerst")]
+    [InlineData(
+        "range",
+        "32 to 13 mm",
+        "shop",
+        "„32 to 13 mm“: die Grenzen sind vertauscht oder gleich; richtig wäre die kleinere zuerst"
+    )]
     [InlineData("min", "mm", "shop", "„mm“: es beginnt nicht mit einer Zahl; richtig wäre min = Text wie \"1,5 mm\"")]
     [InlineData("min", "1 mn", "shop", "„1 mn“: „mn“ ist keine Einheit; richtig wäre min = Text wie \"1,5 mm\"")]
     [InlineData("torque", "5 mm", "shop", "„5 mm“ ist kein Drehmoment; richtig wäre Drehmoment = Text wie \"110 N·m\"")]
-    [InlineData("min", "1 mm", "law: DE", "„law: DE“ ohne Rechtsgebiet oder Stelle; richtig wäre \"law: RECHTSGEBIET, STELLE\"")]
+    [InlineData(
+        "min",
+        "1 mm",
+        "law: DE",
+        "„law: DE“ ohne Rechtsgebiet oder Stelle; richtig wäre \"law: RECHTSGEBIET, STELLE\""
+    )]
     [InlineData("min", "1 mm", "maker: book", "„maker: book“ ohne Stelle darin; richtig wäre \"maker: book p. 87\"")]
     [InlineData("min", "1 mm", "maker: boat p. 1", "Dokument „boat“, das das Blatt nicht hat; richtig wäre \"book\"")]
-    [InlineData("max", "", "shop", "ein Sollwert ohne Zahl; richtig wäre eine von range, min, max, target, torque, amount, z. B. range = \"13 to 32 mm\"")]
+    [InlineData(
+        "max",
+        "",
+        "shop",
+        "ein Sollwert ohne Zahl; richtig wäre eine von range, min, max, target, torque, amount, z. B. range = \"13 to 32 mm\""
+    )]
     public void A_figure_that_cannot_be_taken(string demand, string printed, string origin, string german)
     {
         var (figure, why) = new FigureDraft("chain.slack", demand, printed, origin).Read(["book"]);
