@@ -108,7 +108,8 @@ public sealed partial class PseudoLanguageTests(Published published, Chromium ch
                     .Where(t => German().IsMatch(t))
                     .OrderByDescending(t => t.Length)
                     .Select(t => Place().Replace(Regex.Escape(t), ".+?"))
-            )
+            ),
+            RegexOptions.IgnoreCase // a text may begin a line
         );
 
     /// <summary>Words of the shop's own data: names, models, plates, documents; units; what the hand types; what calls itself so in any language.</summary>
