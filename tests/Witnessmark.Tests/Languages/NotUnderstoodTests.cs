@@ -20,16 +20,12 @@ public class NotUnderstoodTests
     public void An_entry_that_is_not_understood(string kind, string body, string german)
     {
         using var json = JsonDocument.Parse(body);
-        var entry = new Entry(
-            "d-1",
-            "shop",
-            "1",
-            kind,
-            json.RootElement,
-            null,
-            null,
-            "2026-11-28T09:00:00.000+00:00",
-            "Bo"
+        var entry = Entries.Sealed(
+            new("d-1", "shop", "1", kind, json.RootElement, null, null, "2026-11-28T09:00:00.000+00:00", "Bo"),
+            "d",
+            1,
+            1,
+            null
         );
         var (fact, why) = Facts.Of(entry);
         Assert.Null(fact);
