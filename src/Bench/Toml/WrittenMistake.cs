@@ -66,7 +66,7 @@ public static class WrittenMistake
     private static IEnumerable<Sentence> InFigures =>
         [
             $"one of {X} only (two ends are a range: range = \"13 to 32 mm\")",
-            $"one of {X}, e.g. range = \"13 to 32 mm\"",
+            $"one of {X}, such as range = \"13 to 32 mm\"",
             $"the smaller one first",
             $"tolerance = text such as \"15 kPa\" or \"10 %\", more than zero",
             $"the same as {X} in another unit",

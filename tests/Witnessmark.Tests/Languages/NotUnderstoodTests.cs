@@ -14,7 +14,7 @@ public class NotUnderstoodTests
 
     [Theory]
     [InlineData("smell", "{}", "die Art „smell“ kennt dieses Programm nicht")]
-    [InlineData("note", "{}", "text: Text fehlt")]
+    [InlineData("campaign", "{}", "number: Text fehlt")]
     [InlineData("release", """{"name":"Ines Tallow","ofTwo":3}""", "ofTwo: wahr oder falsch fehlt")]
     [InlineData("parts", """{"arrive":"soon"}""", "arrive: „soon“ ist kein Zeitpunkt wie 2026-11-27T16:00")]
     public void An_entry_that_is_not_understood(string kind, string body, string german)
