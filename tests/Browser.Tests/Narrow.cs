@@ -23,6 +23,13 @@ internal static class Narrow
           .map((e) => `${e.tagName}.${e.className} cuts "${e.textContent.trim().slice(0, 40)}": ${e.scrollWidth} x ${e.scrollHeight} in ${e.clientWidth} x ${e.clientHeight}`)
         """;
 
+    // what to read has to stand somewhere above the keys: a title in two lines and its figure
+    private const string Crowded = """
+        () => [...document.querySelectorAll(".bench-scroll")]
+          .filter((e) => e.clientHeight < 100)
+          .map((e) => `the words have ${e.clientHeight} px above the keys`)
+        """;
+
     // the innermost that reach over the edge, where the page scrolls sideways
     private const string Wide = """
         () => {
@@ -36,11 +43,14 @@ internal static class Narrow
         """;
 
     /// <summary>On the narrowest phone.</summary>
-    public static async Task<IReadOnlyList<string>> Breaks(IPage page)
+    public static Task<IReadOnlyList<string>> Breaks(IPage page) => On(page, Here);
+
+    /// <summary>Looks at a page as it stands on the narrowest phone.</summary>
+    public static async Task<T> On<T>(IPage page, Func<IPage, Task<T>> look)
     {
         var before = page.ViewportSize!;
         await page.SetViewportSizeAsync(Phone, Tall);
-        var found = await Here(page);
+        var found = await look(page);
         await page.SetViewportSizeAsync(before.Width, before.Height);
         return found;
     }
@@ -66,7 +76,7 @@ internal static class Narrow
     public static async Task<IReadOnlyList<string>> Here(IPage page)
     {
         var cut = await page.EvaluateAsync<string[]>(Cut);
-        return [.. cut, .. await Wider(page)];
+        return [.. cut, .. await page.EvaluateAsync<string[]>(Crowded), .. await Wider(page)];
     }
 
     /// <summary>What is wider than the page as it stands now.</summary>

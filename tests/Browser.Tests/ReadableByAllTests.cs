@@ -17,48 +17,28 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
 
     /// <summary>One way through all screens for everything that is looked at: coming to a screen takes longer than looking at it.</summary>
     [Fact]
-    public async Task Axe_finds_nothing_on_any_screen_and_every_target_is_large_enough()
-    {
-        var found = await Walk(async page =>
-        {
-            List<string> here = [];
-            foreach (var scheme in Schemes)
-                here.AddRange((await OfAxe(page, scheme)).Select(f => $"{scheme}: {f}"));
-            return [.. here, .. await At360(page)];
-        });
-        Assert.Empty(found);
-    }
-
-    /// <summary>
-    /// What is cut on the narrowest phone or with text twice as large, for people to look at, for what cuts on purpose is told from what does not by the eye:
-    /// <c>dotnet test --project tests/Browser.Tests -c Release --filter-trait for=looking</c>.
-    /// </summary>
-    [Fact]
-    [Trait("for", "looking")]
-    public async Task Nothing_is_cut_where_there_is_least_room()
-    {
-        var found = await Walk(async page =>
-            [
-                .. await Narrow.Breaks(page),
-                .. (await Narrow.BreaksWithLargeText(page)).Select(f => $"text twice as large: {f}"),
-            ]
-        );
-        Assert.True(found.Count == 0, string.Join('\n', found));
-    }
-
-    /// <summary>What is found on each screen, with the screen's name.</summary>
-    private async Task<List<string>> Walk(Func<IPage, Task<IReadOnlyList<string>>> look)
+    public async Task On_every_screen_axe_finds_nothing_targets_are_large_enough_and_nothing_is_cut()
     {
         await using var shop = await RunningShop.Start(published, without: "pads.rear");
         await using var device = await chromium.Device(sound: SoundFile.Plucked(88.5));
         await shop.Post(InstrumentJob.Tightened);
         var hand = await device.Open(shop);
         List<string> found = [];
-        foreach (var (name, open) in Screens.Wanted)
-        {
-            await open(hand);
-            found.AddRange((await look(hand.Page)).Select(f => $"{name}: {f}"));
-        }
+        await Screens.Walk(
+            hand,
+            async screen => found.AddRange((await Look(hand.Page)).Select(f => $"{screen.Name}: {f}"))
+        );
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+
+    private static async Task<IReadOnlyList<string>> Look(IPage page)
+    {
+        List<string> found = [];
+        foreach (var scheme in Schemes)
+            found.AddRange((await OfAxe(page, scheme)).Select(f => $"{scheme}: {f}"));
+        found.AddRange(await TooSmall(page));
+        found.AddRange(await Narrow.Breaks(page));
+        found.AddRange((await Narrow.BreaksWithLargeText(page)).Select(f => $"text twice as large: {f}"));
         return found;
     }
 
@@ -69,17 +49,10 @@ public sealed class ReadableByAllTests(Published published, Chromium chromium)
         return result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {v.Help}: {n.Html}"));
     }
 
-    /// <summary>Our rule: 56 px at the bench, 44 px elsewhere (WCAG 2.5.5 asks for 44), and nothing wider than the narrowest phone.</summary>
-    private static async Task<IEnumerable<string>> At360(IPage page)
-    {
-        var before = page.ViewportSize!;
-        await page.SetViewportSizeAsync(Narrow.Phone, Narrow.Tall);
-        string[] found = [.. await TooSmall(page), .. await Narrow.Wider(page)];
-        await page.SetViewportSizeAsync(before.Width, before.Height);
-        return found;
-    }
+    /// <summary>Our rule: 56 px at the bench, 44 px elsewhere (WCAG 2.5.5 asks for 44), on the narrowest phone.</summary>
+    private static async Task<string[]> TooSmall(IPage page) => await Narrow.On(page, SmallTargets);
 
-    private static async Task<string[]> TooSmall(IPage page) =>
+    private static async Task<string[]> SmallTargets(IPage page) =>
         await page.EvaluateAsync<string[]>(
             """
             () => [...document.querySelectorAll("a, button, input, select, textarea, summary")]

@@ -1,373 +1,109 @@
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>Every screen by name, and how a hand gets to it.</summary>
-public static class Screens
+public static partial class Screens
 {
-    public static readonly IReadOnlyList<(string Name, Func<BenchHand, Task> Open)> All =
+    public static readonly IReadOnlyList<Screen> All =
     [
-        ("today", hand => hand.Open("")),
-        ("own-shop", OwnShopTests.FillsShop),
-        ("own-tools", OwnTools),
-        ("own-machine", OwnMachine),
-        ("own-summary", OwnShopTests.Next),
-        ("arrival", hand => hand.Open("arrival")),
-        ("day", DayPlanned),
-        ("day-job", hand => hand.Open("day/412")),
-        ("timers-running", TimersRunning),
-        ("timers", hand => hand.Open("timers")),
-        ("device", hand => hand.Open("device")),
-        ("settings", hand => hand.Open("settings")),
-        ("search", hand => Searched(hand, "")),
-        ("search-found", hand => Searched(hand, "chain")),
-        ("machines", hand => hand.Open("machines")),
-        ("machine", hand => hand.Open("machines/fell-640-0412")),
-        ("figures", hand => hand.Open("figures")),
-        ("figures-found", FiguresFound),
-        ("sheet", hand => hand.Open("figures/fell-640")),
-        ("figure", hand => hand.Open("figures/fell-640/chain.slack")),
-        ("figure-change", hand => Then(hand, h => h.Page.Locator("#change").ClickAsync())),
-        ("shelf", hand => hand.Open("shelf")),
-        ("shelf-item", ShelfItem),
-        ("handbook", hand => hand.Open("handbook")),
-        ("calculation", hand => hand.Open("handbook/chain-adjustment")),
-        ("identity", hand => hand.Point("identity")),
-        ("tyre-dates", hand => hand.Point("tyre-dates")),
-        ("front-pads", hand => hand.Point("front-pads")),
-        ("no-figure", hand => hand.Point("rear-pads")),
-        ("figure-whose", hand => hand.Page.Locator("#give-figure").ClickAsync()),
-        ("figure-habit", hand => hand.Page.Locator("#from-habit").ClickAsync()),
-        ("figure-manual", FigureManual),
-        ("figure-given", FigureGiven),
-        ("photograph", hand => hand.Tap("Photograph")),
-        ("photograph-taken", hand => hand.Photographs("the page of the manual")),
-        ("photograph-kept", hand => hand.Save()),
-        ("coolant-level", hand => hand.Point("coolant-level")),
-        ("chain-unread", hand => hand.Point("chain-slack")),
-        ("chain-outside", ChainOutside),
-        ("chain-correction", hand => Then(hand, h => h.Page.Locator("#correct").ClickAsync())),
-        ("chain-again", ChainAgain),
-        ("chain-inside", hand => hand.Read("60", "40")),
-        ("chain-marked", hand => hand.Mark()),
-        ("chain-round", ChainRound),
-        ("chain-round-read", ChainRoundRead),
-        ("axle-sides", AxleSides),
-        ("vouch", hand => hand.Tap("Vouch for this figure")),
-        ("axle-nut", hand => hand.Point("axle-nut")),
-        ("axle-tightened", AxleTightened),
-        ("drain-plug", hand => hand.Point("drain-plug")),
-        ("doubt", Doubt),
-        ("leaks-seen", hand => hand.Point("leaks")),
-        ("oil-first-fill", hand => hand.Point("oil-first-fill")),
-        ("note", Note),
-        ("listen-why", hand => Listening(hand, "belt-tone")),
-        ("listen-heard", Heard),
-        ("listen-engine", hand => Listening(hand, "idle-speed")),
-        ("incline-lean", Leaning),
-        ("incline-none", NoInclination),
-        ("second-waits", SecondWaits),
-        ("second-check", SecondBlind),
-        ("second-agrees", SecondAgrees),
-        ("finding-add", hand => hand.Open($"jobs/{BenchHand.DemoJob}/findings?at=brake-hoses")),
-        ("findings", hand => FindingsTests.Finds(hand, "Rear brake hose is cracked at the banjo", "Before riding")),
-        ("finding-estimate", hand => hand.Tap("Make an estimate")),
-        ("finding-estimated", hand => FindingsTests.Estimates(hand, "40", "Brake hose, rear", "64.90")),
-        ("finding-decide", hand => Then(hand, h => h.Tap("The owner's word"))),
-        ("finding-declined", hand => Then(hand, h => h.Page.Locator("#decline").ClickAsync())),
-        ("job", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
-        ("plan", PlanWithOrder),
-        ("plan-drop", PlanDrop),
-        ("plan-add", PlanAdd),
-        ("arrival-plan", ArrivalPlan),
-        ("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
-        ("door-close", hand => hand.Open("door/close")),
-        ("door", DoorTests.Closes),
-        ("door-code", hand => hand.Tap("Let another device in")),
-        ("door-device", hand => hand.Open("device")),
-        ("door-who", DoorWho),
-        ("door-start", hand => Chosen(hand, "Bram Okello")),
-        ("door-passphrase", DoorPassphrase),
-        ("door-in", DoorIn),
+        new("today", hand => hand.Open("")),
+        new("own-shop", OwnShopTests.FillsShop),
+        new("own-tools", OwnTools, GoesOn: true),
+        new("own-machine", OwnMachine, GoesOn: true),
+        new("own-summary", OwnShopTests.Next, GoesOn: true),
+        new("arrival", hand => hand.Open("arrival")),
+        new("day", DayPlanned),
+        new("day-job", hand => hand.Open("day/412")),
+        new("timers-running", TimersRunning),
+        new("timers", hand => hand.Open("timers")),
+        new("device", hand => hand.Open("device")),
+        new("settings", hand => hand.Open("settings")),
+        new("search", hand => Searched(hand, "")),
+        new("search-found", hand => Searched(hand, "chain")),
+        new("machines", hand => hand.Open("machines")),
+        new("machine", hand => hand.Open("machines/fell-640-0412")),
+        new("figures", hand => hand.Open("figures")),
+        new("figures-found", FiguresFound, GoesOn: true),
+        new("sheet", hand => hand.Open("figures/fell-640")),
+        new("figure", hand => hand.Open("figures/fell-640/chain.slack")),
+        new("figure-change", hand => Then(hand, h => h.Page.Locator("#change").ClickAsync()), GoesOn: true),
+        new("shelf", hand => hand.Open("shelf")),
+        new("shelf-item", ShelfItem),
+        new("handbook", hand => hand.Open("handbook")),
+        new("calculation", hand => hand.Open("handbook/chain-adjustment")),
+        new("identity", hand => hand.Point("identity")),
+        new("tyre-dates", hand => hand.Point("tyre-dates")),
+        new("front-pads", hand => hand.Point("front-pads")),
+        new("no-figure", hand => hand.Point("rear-pads")),
+        new("figure-whose", hand => hand.Page.Locator("#give-figure").ClickAsync(), GoesOn: true),
+        new("figure-habit", hand => hand.Page.Locator("#from-habit").ClickAsync(), GoesOn: true),
+        new("figure-manual", FigureManual, GoesOn: true),
+        new("figure-given", FigureGiven, GoesOn: true),
+        new("photograph", hand => hand.Tap("Photograph"), GoesOn: true),
+        new("photograph-taken", hand => hand.Photographs("the page of the manual"), GoesOn: true),
+        new("photograph-kept", hand => hand.Save(), GoesOn: true),
+        new("coolant-level", hand => hand.Point("coolant-level")),
+        new("chain-unread", hand => hand.Point("chain-slack")),
+        new("chain-outside", ChainOutside, GoesOn: true),
+        new("chain-correction", hand => Then(hand, h => h.Page.Locator("#correct").ClickAsync()), GoesOn: true),
+        new("chain-again", ChainAgain, GoesOn: true),
+        new("chain-inside", hand => hand.Read("60", "40"), GoesOn: true),
+        new("chain-marked", hand => hand.Mark(), GoesOn: true),
+        new("chain-round", ChainRound),
+        new("chain-round-read", ChainRoundRead, GoesOn: true),
+        new("axle-sides", AxleSides),
+        new("vouch", hand => hand.Tap("Vouch for this figure"), GoesOn: true),
+        new("axle-nut", hand => hand.Point("axle-nut")),
+        new("axle-tightened", AxleTightened, GoesOn: true),
+        new("drain-plug", hand => hand.Point("drain-plug")),
+        new("doubt", Doubt),
+        new("leaks-seen", hand => hand.Point("leaks")),
+        new("oil-first-fill", hand => hand.Point("oil-first-fill")),
+        new("note", Note),
+        new("listen-why", hand => Listening(hand, "belt-tone")),
+        new("listen-heard", Heard, GoesOn: true),
+        new("listen-engine", hand => Listening(hand, "idle-speed")),
+        new("incline-lean", Leaning),
+        new("incline-none", NoInclination),
+        new("second-waits", SecondWaits),
+        new("second-check", SecondBlind),
+        new("second-agrees", SecondAgrees, GoesOn: true),
+        new("finding-add", hand => hand.Open($"jobs/{BenchHand.DemoJob}/findings?at=brake-hoses")),
+        new(
+            "findings",
+            hand => FindingsTests.Finds(hand, "Rear brake hose is cracked at the banjo", "Before riding"),
+            GoesOn: true
+        ),
+        new("finding-estimate", hand => hand.Tap("Make an estimate"), GoesOn: true),
+        new(
+            "finding-estimated",
+            hand => FindingsTests.Estimates(hand, "40", "Brake hose, rear", "64.90"),
+            GoesOn: true
+        ),
+        new("finding-decide", hand => Then(hand, h => h.Tap("The owner's word")), GoesOn: true),
+        new("finding-declined", hand => Then(hand, h => h.Page.Locator("#decline").ClickAsync()), GoesOn: true),
+        new("job", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
+        new("plan", PlanWithOrder),
+        new("plan-drop", PlanDrop),
+        new("plan-add", PlanAdd),
+        new("arrival-plan", ArrivalPlan),
+        new("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
+        new("door-close", hand => hand.Open("door/close")),
+        new("door", DoorTests.Closes, GoesOn: true),
+        new("door-code", hand => hand.Tap("Let another device in"), GoesOn: true),
+        new("door-device", hand => hand.Open("device"), GoesOn: true),
+        new("door-who", DoorWho, GoesOn: true),
+        new("door-start", hand => Chosen(hand, "Bram Okello"), GoesOn: true),
+        new("door-passphrase", DoorPassphrase, GoesOn: true),
+        new("door-in", DoorIn, GoesOn: true),
         // from here on in the largest text, the strongest contrast and for the other hand
-        ("chain-us", OtherUnits),
-        ("settings-stronger", Stronger),
-        ("search-stronger", hand => Searched(hand, "slack")),
-        ("today-stronger", hand => hand.Open("")),
-        ("device-stronger", hand => hand.Open("device")),
-        ("job-stronger", hand => hand.Open($"jobs/{BenchHand.DemoJob}")),
-        ("chain-stronger", hand => hand.Point("chain-slack")),
-        ("throttle-stronger", hand => hand.Point("throttle-free-play")),
-        ("coolant-stronger", hand => hand.Point("coolant-level")),
+        new("chain-us", OtherUnits),
+        new("settings-stronger", Stronger),
+        new("search-stronger", hand => Searched(hand, "slack"), GoesOn: true),
+        new("today-stronger", hand => hand.Open(""), GoesOn: true),
+        new("device-stronger", hand => hand.Open("device"), GoesOn: true),
+        new("job-stronger", hand => hand.Open($"jobs/{BenchHand.DemoJob}"), GoesOn: true),
+        new("chain-stronger", hand => hand.Point("chain-slack"), GoesOn: true),
+        new("throttle-stronger", hand => hand.Point("throttle-free-play"), GoesOn: true),
+        new("coolant-stronger", hand => hand.Point("coolant-level"), GoesOn: true),
     ];
-
-    /// <summary>Those that <c>WITNESSMARK_SCREENS=figure,handbook</c> names, else all.</summary>
-    public static IEnumerable<(string Name, Func<BenchHand, Task> Open)> Wanted =>
-        Environment.GetEnvironmentVariable("WITNESSMARK_SCREENS") is { Length: > 0 } names
-            ? All.Where(s => names.Split(',').Contains(s.Name))
-            : All;
-
-    private static async Task Listening(BenchHand hand, string point)
-    {
-        await InstrumentJob.At(hand, point);
-        await hand.Page.Locator("#listen-here").ClickAsync();
-        await hand.Page.Locator("#listen").WaitForAsync();
-    }
-
-    private static async Task Heard(BenchHand hand)
-    {
-        await hand.Page.Locator("#listen").ClickAsync();
-        await hand.Page.Locator("#take-pitch").WaitForAsync(new() { Timeout = 30_000 });
-    }
-
-    private static async Task Leaning(BenchHand hand)
-    {
-        await InclinationTests.Begins(hand, "oil-level");
-        foreach (var degrees in (double[])[1.1, 0.3, 2.7])
-        {
-            await InclinationTests.Lies(hand, degrees, null);
-            await hand.Page.Locator("#still:enabled").WaitForAsync();
-        }
-        await hand.Page.Locator("#lean").WaitForAsync();
-    }
-
-    private static async Task NoInclination(BenchHand hand)
-    {
-        await InstrumentJob.At(hand, "headlamp-aim");
-        await hand.Page.Locator("#incline-here").ClickAsync();
-    }
-
-    private static async Task SecondWaits(BenchHand hand)
-    {
-        await InstrumentJob.At(hand, "distance");
-        await hand.Read("11900");
-        await hand.Mark();
-        await hand.Page.Locator("#second-here").WaitForAsync();
-    }
-
-    private static async Task SecondBlind(BenchHand hand)
-    {
-        await InstrumentJob.At(hand, "axle-nut");
-        await hand.Page.Locator("#second-check").WaitForAsync();
-    }
-
-    private static async Task SecondAgrees(BenchHand hand)
-    {
-        await hand.Type("110");
-        await hand.Save();
-        await hand.Page.Locator("#second-outcome").WaitForAsync();
-    }
-
-    private static async Task OwnTools(BenchHand hand)
-    {
-        await hand.Page.Locator("#own-lead .choice").First.ClickAsync();
-        await OwnShopTests.Next(hand);
-        await OwnShopTests.FillsTools(hand);
-    }
-
-    private static async Task OwnMachine(BenchHand hand)
-    {
-        await OwnShopTests.Next(hand);
-        await OwnShopTests.FillsMachine(hand);
-    }
-
-    private static async Task DoorWho(BenchHand hand)
-    {
-        await hand.Page.Locator("#sign-out").ClickAsync();
-        await hand.Sees("Who are you?");
-    }
-
-    private static async Task Chosen(BenchHand hand, string person)
-    {
-        await hand.Tap(person);
-        await hand.Page.Locator("#secret").WaitForAsync();
-    }
-
-    private static async Task DoorPassphrase(BenchHand hand)
-    {
-        await hand.Tap("Somebody else");
-        await Chosen(hand, BenchHand.Person);
-    }
-
-    private static async Task DoorIn(BenchHand hand)
-    {
-        await hand.Page.Locator("#secret").FillAsync(DoorTests.Passphrase);
-        await hand.Page.Locator("#send").ClickAsync();
-        await hand.Page.Locator("#sign-out").WaitForAsync();
-    }
-
-    // the longest that a quantity gets; those after it are drawn so too, with the largest text
-    private static async Task OtherUnits(BenchHand hand)
-    {
-        await hand.Open("settings");
-        await hand.Page.Locator("#units .choice").Last.ClickAsync();
-        await hand.Point("chain-slack");
-    }
-
-    private static async Task Stronger(BenchHand hand)
-    {
-        await hand.Open("settings");
-        foreach (var choice in (string[])["#tool-hand", "#text-size", "#contrast"])
-            await hand.Page.Locator($"{choice} .choice").Last.ClickAsync();
-    }
-
-    private static async Task DayPlanned(BenchHand hand)
-    {
-        foreach (
-            // one that can be kept, one that cannot, none; whatever the time of day is
-            var (purpose, until) in ((string, DateTime?)[])
-                [("Repair", DateTime.Now.AddDays(2)), ("Service", DateTime.Now.AddMinutes(30)), ("Storage", null)]
-        )
-        {
-            await hand.Open("arrival");
-            await hand.Page.Locator(".choice").First.ClickAsync();
-            await hand.Page.Locator(".choice").Filter(new() { HasText = purpose }).First.ClickAsync();
-            if (until is { } moment)
-                await hand.Page.Locator("#promised").FillAsync($"{moment:yyyy-MM-ddTHH:mm}");
-            await hand.OpenJob();
-        }
-        // from now on somebody counts what is on the shelf, and nothing else lies on it
-        await hand.Page.EvaluateAsync(
-            """
-            () => fetch("api/stock/moves", {
-              method: "POST",
-              headers: { "content-type": "application/json" },
-              body: JSON.stringify({ id: "paint", kind: "receive", item: "stripe-paint", amount: "1", by: "Ines Tallow" }),
-            })
-            """
-        );
-        await hand.Open("day");
-        await hand.Sees("Planned at");
-        await hand.Page.Locator(".choices .choice").Nth(1).ClickAsync();
-    }
-
-    private static async Task Searched(BenchHand hand, string typed)
-    {
-        await hand.Open("machines");
-        await hand.Page.Keyboard.PressAsync("Control+k");
-        await hand.Page.Locator("#search-words").FillAsync(typed);
-    }
-
-    private static async Task TimersRunning(BenchHand hand)
-    {
-        await hand.Point("oil-settle");
-        await hand.Page.Locator(".timer-offers .btn").First.ClickAsync();
-        await hand.Point("drain-plug");
-        await hand.Tap("Start the timer, 10 min");
-    }
-
-    private static async Task PlanWithOrder(BenchHand hand)
-    {
-        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
-        await hand.Sees("All steps with their times");
-    }
-
-    private static async Task PlanDrop(BenchHand hand)
-    {
-        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
-        await hand.Tap("Drop: Front brake pads, lining");
-        await hand.Page.Locator("#drop-why").ScrollIntoViewIfNeededAsync();
-    }
-
-    private static async Task PlanAdd(BenchHand hand)
-    {
-        await hand.Open($"jobs/{BenchHand.DemoJob}/plan");
-        await hand.Tap("Add a point");
-        await hand.Page.Locator("#add-find").FillAsync("disc");
-    }
-
-    private static async Task ArrivalPlan(BenchHand hand)
-    {
-        await hand.Open("arrival");
-        await hand.Page.Locator("fieldset .choice").First.ClickAsync();
-        await hand.Page.Locator(".choice").Filter(new() { HasText = "handover" }).First.ClickAsync();
-        await hand.Says("Add a point").ScrollIntoViewIfNeededAsync();
-    }
-
-    private static async Task FiguresFound(BenchHand hand)
-    {
-        await hand.Page.Locator("#find").FillAsync("slack");
-        await hand.Sees("13 – 32 mm");
-    }
-
-    private static async Task ShelfItem(BenchHand hand)
-    {
-        await hand.Open("shelf/oil-10w-40");
-        await hand.Tap("It came");
-        await hand.Tap("1 L");
-    }
-
-    private static async Task FigureManual(BenchHand hand)
-    {
-        await hand.Tap("Back");
-        await hand.Page.Locator("#from-manual").ClickAsync();
-        await hand.Tap("At least");
-        await hand.Tap("Another one");
-    }
-
-    private static async Task FigureGiven(BenchHand hand)
-    {
-        await hand.Page.Locator("#title").FillAsync("Fell 640 workshop manual");
-        await hand.Page.Locator("#edition").FillAsync("1, 2024");
-        await hand.Page.Locator("#place").FillAsync("p. 72");
-        await hand.Type("1.5");
-        await hand.Save();
-        await hand.Sees("≥ 1.5 mm");
-    }
-
-    private static async Task ChainOutside(BenchHand hand)
-    {
-        await hand.Read("75", "25");
-        await hand.Verdict.WaitForAsync();
-    }
-
-    private static async Task ChainAgain(BenchHand hand)
-    {
-        await hand.Type("2");
-        await hand.Save();
-        await hand.Sees("Corrected since");
-    }
-
-    private static async Task ChainRound(BenchHand hand)
-    {
-        await hand.Point("chain-round");
-        foreach (var value in (string[])["24", "25", "24", "25", "24"])
-        {
-            await hand.Type(value);
-            await hand.Page.Locator(".foot .primary").ClickAsync();
-        }
-    }
-
-    private static async Task ChainRoundRead(BenchHand hand)
-    {
-        await hand.Read("22", "20", "21", "23", "24", "25", "24");
-        await hand.Verdict.WaitForAsync();
-    }
-
-    private static async Task AxleSides(BenchHand hand)
-    {
-        await hand.Point("axle-alignment");
-        await hand.Read("28.89", "29.80");
-        await hand.Verdict.WaitForAsync();
-    }
-
-    private static async Task AxleTightened(BenchHand hand)
-    {
-        await hand.Tap("It clicked at 110 N·m");
-        await hand.Save();
-        await hand.Verdict.WaitForAsync();
-    }
-
-    private static async Task Doubt(BenchHand hand)
-    {
-        await hand.Point("throttle-free-play");
-        await hand.Read("35");
-        await hand.Sees("makes no sense here");
-    }
-
-    private static async Task Note(BenchHand hand)
-    {
-        await hand.Point("chain-round");
-        await hand.Tap("Note");
-    }
-
-    private static async Task Then(BenchHand hand, Func<BenchHand, Task> act) => await act(hand);
 }

@@ -45,7 +45,7 @@ internal static class GivenFacts
 
     public static VouchFact Vouch(Entry entry, Body body) =>
         body.Text("name") is var name && string.IsNullOrWhiteSpace(name)
-            ? throw new NotUnderstood("name: nobody is named")
+            ? throw new NotUnderstood($"name: nobody is named")
             : new(entry, name, body.Text("figure")) { Point = body.Text("point") };
 
     public static PhotographFact Photograph(Entry entry, Body body)

@@ -17,7 +17,7 @@ public sealed record GivenFigure(Entry Entry, string Point, Figure Figure, Named
     /// <param name="point">Where it was asked for.</param>
     /// <param name="sheet">The sheet of the job.</param>
     /// <returns>The figure, or why it cannot judge this point on this job.</returns>
-    public static (Figure? Figure, string? Why) Read(
+    public static (Figure? Figure, Sentence? Why) Read(
         FigureDraft draft,
         NamedDocument? document,
         Point point,
@@ -35,18 +35,20 @@ public sealed record GivenFigure(Entry Entry, string Point, Figure Figure, Named
         if (figure is null)
             return (null, why);
         return FigureFits.WhyNot(point, figure) is var (found, right)
-            ? (null, $"{found}; right would be {right}")
+            ? (null, (Sentence)$"{found}; right would be {right}")
             : (Titled(figure, document), null);
     }
 
-    private static string? Refused(NamedDocument document, FigureSheet sheet) =>
+    private static Sentence? Refused(NamedDocument document, FigureSheet sheet) =>
         document.Name.Length == 0 || !document.Name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-')
-            ? $"\"{document.Name}\" cannot name a document; right would be one word of letters, digits and hyphens"
+            ? (Sentence)
+                $"\"{document.Name}\" cannot name a document; right would be one word of letters, digits and hyphens"
         : string.IsNullOrWhiteSpace(document.Title) || string.IsNullOrWhiteSpace(document.Edition)
-            ? $"the document \"{document.Name}\" needs its title and its edition"
+            ? (Sentence)$"the document \"{document.Name}\" needs its title and its edition"
         : sheet.Documents.TryGetValue(document.Name, out var other)
         && other != new SheetDocument(document.Title, document.Edition)
-            ? $"the sheet calls \"{other.Title}, {other.Edition}\" by the name \"{document.Name}\"; right would be another name"
+            ? (Sentence)
+                $"the sheet calls \"{other.Title}, {other.Edition}\" by the name \"{document.Name}\"; right would be another name"
         : null;
 
     // no sheet explains the name, so the origin says the title itself

@@ -17,7 +17,7 @@ internal sealed record GivenFigures(
     public static GivenFigures None { get; } =
         new(new Dictionary<string, GivenFigure>(), new Dictionary<string, IReadOnlyList<GivenFigure>>());
 
-    public static GivenFigures Of(IReadOnlyList<Fact> live, Opening opening, List<(Entry, string)> notUnderstood)
+    public static GivenFigures Of(IReadOnlyList<Fact> live, Opening opening, List<(Entry, Sentence)> notUnderstood)
     {
         List<GivenFigure> given = [];
         foreach (var fact in live.OfType<FigureFact>())
@@ -35,7 +35,7 @@ internal sealed record GivenFigures(
         );
     }
 
-    private static (GivenFigure? Given, string? Why) Read(FigureFact fact, Opening opening)
+    private static (GivenFigure? Given, Sentence? Why) Read(FigureFact fact, Opening opening)
     {
         if (opening.Point(fact.Point) is not { } point)
             return (null, $"\"{fact.Point}\" is no point of this job");

@@ -44,16 +44,16 @@ public sealed record FigureDraft(string Key, string Demand, string Printed, stri
     /// <summary>Reads it as a sheet would.</summary>
     /// <param name="documents">Names of the documents that an origin may name.</param>
     /// <returns>The figure, or why it is none: all that is wrong with it, and what would be right.</returns>
-    public (Figure? Figure, string? Why) Read(IReadOnlyCollection<string> documents)
+    public (Figure? Figure, Sentence? Why) Read(IReadOnlyCollection<string> documents)
     {
         if (!Demands.Contains(Demand))
-            return (null, $"\"{Demand}\" is no demand; right would be one of {string.Join(", ", Demands)}");
+            return (null, (Sentence)$"\"{Demand}\" is no demand; right would be one of {string.Join(", ", Demands)}");
         var mistakes = new Mistakes();
         var table = TomlFile.Read(new("figure", Toml()), mistakes).Root.Table("figures").Table(Key);
         var figure = FigureTable.Read(Key, table, documents);
         return mistakes.Count == 0
             ? (figure, null)
-            : (null, string.Join("; ", mistakes.Sorted().Select(m => $"{m.Found}; right would be {m.Right}")));
+            : (null, Sentence.List(mistakes.Sorted().Select(WrittenMistake.Of), "; "));
     }
 
     /// <summary>As a table of a sheet.</summary>

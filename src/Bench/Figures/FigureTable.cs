@@ -60,7 +60,11 @@ internal static class FigureTable
                 $"one of {all} only (two ends are a range: range = \"13 to 32 mm\")"
             );
         else if (!Kinds.Any(k => table.Has(k.Word)))
-            table.Mistakes.Add(table.Place, "a figure without a number", $"one of {all}, e.g. range = \"13 to 32 mm\"");
+            table.Mistakes.Add(
+                table.Place,
+                "a figure without a number",
+                $"one of {all}, such as range = \"13 to 32 mm\""
+            );
         return null;
     }
 

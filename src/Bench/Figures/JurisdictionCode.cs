@@ -21,7 +21,7 @@ public static class JurisdictionCode
 
     /// <summary>The code in capitals, or why it is none.</summary>
     /// <param name="written">As typed: <c>gb</c>, <c>US-MD</c>.</param>
-    public static (string? Code, string? Why) Read(string written)
+    public static (string? Code, Sentence? Why) Read(string written)
     {
         var code = written.Trim().ToUpperInvariant();
         var (country, part) = code.IndexOf('-') is >= 0 and var hyphen

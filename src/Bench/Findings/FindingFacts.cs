@@ -60,7 +60,7 @@ internal static class FindingFacts
         var means = Word(body, "means", MeansWords.ByWords);
         var signature = body.TextOrNone("signature") is { } path ? Signature(path) : null;
         if (means == Means.Signature && signature is null)
-            throw new NotUnderstood("signature: decided by a signature that is missing");
+            throw new NotUnderstood($"signature: decided by a signature that is missing");
         return new(
             entry,
             Named(body),

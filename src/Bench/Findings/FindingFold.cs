@@ -14,7 +14,7 @@ internal static class FindingFold
     public static IReadOnlyList<Finding> Of(
         IReadOnlyList<Fact> live,
         IReadOnlyList<Photograph> photographs,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         var findings = live.OfType<FindingFact>()

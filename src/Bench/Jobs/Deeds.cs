@@ -14,7 +14,7 @@ internal static class Deeds
         IReadOnlyList<Fact> live,
         Opening opening,
         Workbench bench,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         List<Deed> deeds = [];
@@ -22,7 +22,7 @@ internal static class Deeds
         {
             var (deed, why) = opening.Point(fact.Point) is { } point
                 ? Done(fact, point, opening, bench)
-                : (null, $"\"{fact.Point}\" is no point of this job");
+                : (null, (Sentence)$"\"{fact.Point}\" is no point of this job");
             if (deed is not null)
                 deeds.Add(deed);
             else
@@ -36,7 +36,7 @@ internal static class Deeds
         IReadOnlyList<Fact> live,
         Opening opening,
         Workbench bench,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         List<Deed> seconds = [];
@@ -44,7 +44,7 @@ internal static class Deeds
         {
             var (read, why) = opening.Point(fact.Point) is { } point
                 ? Taken(fact.Reading, point, opening, bench)
-                : (null, $"\"{fact.Point}\" is no point of this job");
+                : (null, (Sentence)$"\"{fact.Point}\" is no point of this job");
             if (read is not null)
                 seconds.Add(read);
             else
@@ -64,14 +64,14 @@ internal static class Deeds
             _ => throw new ArgumentOutOfRangeException(nameof(deed), deed, null),
         };
 
-    private static (Deed? Deed, string? Why) Done(Fact fact, Point point, Opening opening, Workbench bench)
+    private static (Deed? Deed, Sentence? Why) Done(Fact fact, Point point, Opening opening, Workbench bench)
     {
         if (fact is CorrectionFact correction)
             return (new WasCorrected(point, Made(correction, point)), null);
         return Taken((ReadingFact)fact, point, opening, bench);
     }
 
-    private static (WasRead? Read, string? Why) Taken(
+    private static (WasRead? Read, Sentence? Why) Taken(
         ReadingFact reading,
         Point point,
         Opening opening,

@@ -86,7 +86,7 @@ public sealed record ReleaseFact(Entry Entry, string Name, bool OfTwo) : Fact(En
 public static class Facts
 {
     /// <summary>The fact, or why the entry says nothing that is understood.</summary>
-    public static (Fact? Fact, string? Why) Of(Entry entry)
+    public static (Fact? Fact, Sentence? Why) Of(Entry entry)
     {
         try
         {
@@ -94,7 +94,7 @@ public static class Facts
         }
         catch (NotUnderstood notUnderstood)
         {
-            return (null, notUnderstood.Message);
+            return (null, notUnderstood.Why);
         }
     }
 
@@ -128,7 +128,7 @@ public static class Facts
             EntryKind.Left => new LeftFact(entry, body.Text("why")) { Point = body.Text("point") },
             EntryKind.Note => new NoteFact(entry, body.Text("text")) { Point = body.TextOrNone("point") ?? "" },
             EntryKind.Strike when entry.Strikes is not null => new StrikeFact(entry, body.Text("why")),
-            EntryKind.Strike => throw new NotUnderstood("a strike that names no entry"),
+            EntryKind.Strike => throw new NotUnderstood($"a strike that names no entry"),
             EntryKind.Campaign => new CampaignFact(
                 entry,
                 body.Text("number"),

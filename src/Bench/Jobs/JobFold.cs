@@ -16,7 +16,7 @@ public static class JobFold
     public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench)
     {
         var ordered = CausalOrder.Of(entries.Where(e => e.Job == job));
-        List<(Entry, string)> notUnderstood = [];
+        List<(Entry, Sentence)> notUnderstood = [];
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);
         if (Opening(live, bench, notUnderstood) is not { } arrived)
@@ -75,7 +75,7 @@ public static class JobFold
         };
     }
 
-    private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, string)> notUnderstood)
+    private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, Sentence)> notUnderstood)
     {
         List<Fact> facts = [];
         foreach (var entry in ordered)
@@ -89,7 +89,7 @@ public static class JobFold
         return facts;
     }
 
-    private static Opening? Opening(IReadOnlyList<Fact> live, Workbench bench, List<(Entry, string)> notUnderstood)
+    private static Opening? Opening(IReadOnlyList<Fact> live, Workbench bench, List<(Entry, Sentence)> notUnderstood)
     {
         Opening? first = null;
         foreach (var arrival in live.OfType<ArrivalFact>())
@@ -98,7 +98,7 @@ public static class JobFold
             if (first is null && opening is not null)
                 first = opening;
             else
-                notUnderstood.Add((arrival.Entry, why ?? "the job was opened before"));
+                notUnderstood.Add((arrival.Entry, why ?? $"the job was opened before"));
         }
         return first;
     }
@@ -109,11 +109,11 @@ public static class JobFold
         IReadOnlyList<Deed> deeds,
         IReadOnlyList<Deed> seconds,
         Workbench bench,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         foreach (var left in live.OfType<LeftFact>().Where(l => opening.Point(l.Point) is { Safety: true }))
-            notUnderstood.Add((left.Entry, "a point that somebody's safety hangs on cannot be left"));
+            notUnderstood.Add((left.Entry, $"a point that somebody's safety hangs on cannot be left"));
         return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, live, deeds, seconds, bench.Book))];
     }
 }

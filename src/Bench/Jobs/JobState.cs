@@ -28,7 +28,7 @@ public sealed record JobState(
     IReadOnlyList<Hold> Holds,
     Release? Release,
     IReadOnlyList<Note> Notes,
-    IReadOnlyList<(Entry Entry, string Why)> NotUnderstood,
+    IReadOnlyList<(Entry Entry, Sentence Why)> NotUnderstood,
     IReadOnlyList<Entry> Entries
 )
 {

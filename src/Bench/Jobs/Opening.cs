@@ -19,7 +19,7 @@ internal sealed record Opening(
     /// </summary>
     public bool KeepsMachine { get; private init; }
 
-    public static (Opening? Opening, string? Why) Of(ArrivalFact fact, Workbench bench)
+    public static (Opening? Opening, Sentence? Why) Of(ArrivalFact fact, Workbench bench)
     {
         if ((fact.Known ?? bench.Workshop.Machines.GetValueOrDefault(fact.Machine)) is not { } machine)
             return (null, $"the machine \"{fact.Machine}\" is not known here");

@@ -15,7 +15,7 @@ internal static class PlanChanges
         Opening opening,
         IReadOnlyList<Fact> live,
         Workbench bench,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         var points = opening.Points.ToList();
@@ -37,7 +37,7 @@ internal static class PlanChanges
         Opening opening,
         IReadOnlyList<Fact> live,
         IReadOnlyList<Deed> deeds,
-        List<(Entry, string)> notUnderstood
+        List<(Entry, Sentence)> notUnderstood
     )
     {
         List<DroppedPoint> dropped = [];
@@ -58,18 +58,19 @@ internal static class PlanChanges
         return dropped;
     }
 
-    private static string? NotAdded(PlannedFact fact, Opening opening, Workbench bench) =>
-        !bench.Book.Points.TryGetValue(fact.Point, out var point) ? $"the bench book has no point \"{fact.Point}\""
+    private static Sentence? NotAdded(PlannedFact fact, Opening opening, Workbench bench) =>
+        !bench.Book.Points.TryGetValue(fact.Point, out var point)
+            ? (Sentence)$"the bench book has no point \"{fact.Point}\""
         : !bench.HasPoint(point, opening.Arrival.Sheet, opening.Arrival.Machine)
-            ? $"this machine has no such point: {point.Title}"
+            ? (Sentence)$"this machine has no such point: {Sentence.Of(point.Title)}"
         : null;
 
-    private static string? NotDropped(DroppedFact fact, Opening opening) =>
-        opening.Point(fact.Point) is not { } point ? $"\"{fact.Point}\" is no point of this job"
-        : string.IsNullOrWhiteSpace(fact.Why) ? "dropped without a reason"
+    private static Sentence? NotDropped(DroppedFact fact, Opening opening) =>
+        opening.Point(fact.Point) is not { } point ? (Sentence)$"\"{fact.Point}\" is no point of this job"
+        : string.IsNullOrWhiteSpace(fact.Why) ? (Sentence)$"dropped without a reason"
         // who is a lead is asked where it is written: a lead who left the shop later does not reopen the jobs of before
         : point.Safety && string.IsNullOrWhiteSpace(fact.Lead)
-            ? $"somebody's safety hangs on {point.Title}: only a lead can drop it"
+            ? (Sentence)$"somebody's safety hangs on {Sentence.Of(point.Title)}: only a lead can drop it"
         : null;
 
     private static string Joined(string why, string more) =>

@@ -7,7 +7,7 @@ namespace Witnessmark.Bench.Judging;
 internal static class TakenWith
 {
     /// <summary>The instrument; null when none was named. With a reason when the one that was named is not known here.</summary>
-    public static (ShopInstrument? Instrument, string? Why) Of(ReadingFact reading, Workshop shop)
+    public static (ShopInstrument? Instrument, Sentence? Why) Of(ReadingFact reading, Workshop shop)
     {
         if (reading.Device is { } device)
             return (device.Instrument(shop.InstrumentsNeedDates), null);

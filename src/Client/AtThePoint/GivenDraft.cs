@@ -58,7 +58,7 @@ public sealed class GivenDraft
     public string Clause { get; set; } = "";
 
     /// <summary>The figure with the document that its entry has to explain, or why it cannot judge this point.</summary>
-    public (FigureDraft Draft, NamedDocument? Document, string? Why) Read()
+    public (FigureDraft Draft, NamedDocument? Document, Sentence? Why) Read()
     {
         var document = !FromManual ? null : Document ?? new(Name(), Title.Trim(), Edition.Trim());
         Fields.Document = document?.Name ?? "";

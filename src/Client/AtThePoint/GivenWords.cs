@@ -92,7 +92,7 @@ internal static class GivenWords
         {
             OriginKind.Maker => MissingOfManual(draft),
             OriginKind.Law => draft.Source.Trim().Length == 0 ? Say($"Say where it is law.")
-            : JurisdictionCode.Read(draft.Source).Why is { } why ? why
+            : JurisdictionCode.Read(draft.Source).Why is { } why ? Known(why)
             : draft.Clause.Trim().Length == 0 ? Say($"Say in which clause it stands.")
             : "",
             OriginKind.Standard => draft.Source.Trim().Length == 0 ? Say($"Say which standard it is.")

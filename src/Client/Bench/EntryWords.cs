@@ -1,7 +1,9 @@
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Bench.Day;
+using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Bench.Planning;
 using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Client.Bench;
@@ -31,6 +33,12 @@ internal static class EntryWords
             PartsFact parts => Say($"parts arrive {Moment(parts.Arrive)}"),
             PlacedFact placed => Say($"placed in the day: {placed.Technician}, {Moment(placed.Start)}"),
             ReleaseFact release => Say($"released by {release.Name}"),
+            PlannedFact added => Say($"{Title(added, points)}: taken into the plan, {WrittenWhy.Of(added.Why)}"),
+            DroppedFact dropped => Say($"{Title(dropped, points)}: dropped, {dropped.Why}"),
+            FindingFact finding => Say($"finding “{finding.What}”"),
+            EstimateFact => Say($"what a finding costs"),
+            DecisionFact decision => Say($"the owner's word, given by {decision.Decision.Name}"),
+            PutRightFact right => Say($"put right: {right.How}"),
             _ => entry.Kind,
         };
 

@@ -17,6 +17,7 @@ internal static class WrittenInBook
             $"{X} gave {X} a start code.",
             $"{X} came with a wrong start code.",
             $"{X} chose a secret.",
+            $"{X} changed their secret.",
             $"{X} signed in.",
             $"{X} signed out.",
             $"{X} was signed out after the time that the device allows.",
@@ -36,6 +37,7 @@ internal static class WrittenInBook
     private static IEnumerable<Sentence> Deeds =>
         [
             $"{X} confirmed the release of {X}.",
+            $"A release of {X} by {X} came without a confirmation of the shop. It does not count on paper.",
             $"{X} asked for what is for a {X}.",
             $"{X} took {X}: {X}.",
             $"{X} took away who brings the machine {X}.",

@@ -16,7 +16,12 @@ internal sealed class OwnShopDeed(AtHand hand, DeviceStore store, Shop shop)
     public IReadOnlyList<string> Mistakes(NewShop wanted)
     {
         var before = Now().Files.Select(f => new SourceText(f.Name, f.Text));
-        return [.. NewShopFiles.Of(wanted, before, [hand.Workbench!.Workshop.Id]).Mistakes.Select(m => $"{m}")];
+        return
+        [
+            .. NewShopFiles
+                .Of(wanted, before, [hand.Workbench!.Workshop.Id])
+                .Mistakes.Select(m => Known(WrittenMistake.At(m))),
+        ];
     }
 
     /// <summary>Does it; null when done and this device knows nothing but the new shop, else why not.</summary>

@@ -16,11 +16,7 @@ internal static class BroughtEntries
     {
         foreach (var release in entries.Where(e => Text(e, "kind") == EntryKind.Release))
             if (Text(release, "id") is { } id && !ledger.Has(id) && !IsConfirmed(release, id, who, door))
-                door.Unconfirmed(
-                    id,
-                    who,
-                    $"A release of {Text(release, "job")} by {Text(release, "by")} came without a confirmation of the shop. It does not count on paper."
-                );
+                door.Unconfirmed(id, who, BookLine.Unconfirmed(Text(release, "job"), Text(release, "by")));
     }
 
     /// <summary>Entries of others than who is signed in.</summary>
@@ -28,11 +24,7 @@ internal static class BroughtEntries
     {
         foreach (var others in entries.Select(e => Text(e, "by")).OfType<string>().CountBy(by => by))
             if (others.Key != who.Person)
-                door.Note(
-                    DoorEvents.Brought,
-                    who,
-                    $"While {who.Person} was signed in, the device brought entries of {others.Key}: {others.Value}."
-                );
+                door.Note(DoorEvents.Brought, who, BookLine.Brought(who.Person, others.Key, others.Value));
     }
 
     private static bool IsConfirmed(JsonElement release, string id, SignedIn who, Door door) =>

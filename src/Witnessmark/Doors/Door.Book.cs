@@ -77,13 +77,7 @@ public sealed partial class Door
             if (rows.Device(device.Id) is null)
             {
                 rows.Add(device with { Label = device.Label.Trim(), LetInBy = lead, At = Now });
-                rows.Note(
-                    Now,
-                    DoorEvents.DeviceIn,
-                    lead,
-                    device.Id,
-                    $"The device \"{device.Label.Trim()}\" was let in."
-                );
+                Write(rows, DoorEvents.DeviceIn, lead, device.Id, BookLine.DeviceIn(device.Label.Trim()));
             }
             return In(rows, device.Id, lead);
         });

@@ -7,7 +7,7 @@ public sealed partial class Door
     private const int LongestLabel = 60;
 
     /// <summary>A code that lets one device in.</summary>
-    public string DeviceCode(string by) => Give(null, by, DeviceCodeLife, $"{by} gave a code that lets a device in.");
+    public string DeviceCode(string by) => Give(null, by, DeviceCodeLife, BookLine.DeviceCode(by));
 
     /// <summary>A code by which a person chooses a secret; whoever was signed in under the name is out.</summary>
     public Answered<string> StartCode(string person, string by)
@@ -20,7 +20,7 @@ public sealed partial class Door
             rows.EndAllOf(person);
             return true;
         });
-        return Give(person, by, StartCodeLife, $"{by} gave {person} a start code.");
+        return Give(person, by, StartCodeLife, BookLine.StartCode(by, person));
     }
 
     /// <summary>Lets a device in by a code.</summary>
@@ -38,7 +38,7 @@ public sealed partial class Door
             if (rows.Device(device) is not { } known)
                 return Answered<KeptDevice>.Because($"No device \"{device}\" was ever let in.", 404);
             rows.Revoke(device, by, Now);
-            rows.Note(Now, DoorEvents.DeviceOut, by, device, $"{by} shut out the device \"{known.Label}\".");
+            Write(rows, DoorEvents.DeviceOut, by, device, BookLine.DeviceOut(by, known.Label));
             return known;
         });
 
@@ -55,22 +55,22 @@ public sealed partial class Door
             );
         if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { Person: null } good)
         {
-            rows.Note(Now, DoorEvents.Refused, null, device.Id, $"A device \"{device.Label}\" came with a wrong code.");
+            Write(rows, DoorEvents.Refused, null, device.Id, BookLine.WrongDeviceCode(device.Label));
             return Answered<KeptDevice>.Because(WrongCode);
         }
         var kept = device with { Label = device.Label.Trim(), LetInBy = good.GivenBy, At = Now };
         rows.Add(kept);
-        rows.Note(Now, DoorEvents.DeviceIn, good.GivenBy, kept.Id, $"The device \"{kept.Label}\" was let in.");
+        Write(rows, DoorEvents.DeviceIn, good.GivenBy, kept.Id, BookLine.DeviceIn(kept.Label));
         return kept;
     }
 
-    private string Give(string? person, string by, TimeSpan life, string says)
+    private string Give(string? person, string by, TimeSpan life, BookLine says)
     {
         var code = Token.Code();
         There.Do(rows =>
         {
             rows.Add(new KeptCode(Token.Hash(code), person, by, Now + life));
-            rows.Note(Now, DoorEvents.CodeGiven, by, null, says);
+            Write(rows, DoorEvents.CodeGiven, by, null, says);
             return true;
         });
         return Token.Shown(code);

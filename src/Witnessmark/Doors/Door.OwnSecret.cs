@@ -27,7 +27,7 @@ public sealed partial class Door
                 return Answered<CameIn>.Because($"That is the one that you have.", 400);
             rows.Put(new(who.Person, SecretHash.Of(who.Person, next), 0, null, false));
             rows.EndAllOf(who.Person);
-            rows.Note(Now, DoorEvents.SecretChosen, who.Person, who.Device, $"{who.Person} changed their secret.");
+            Write(rows, DoorEvents.SecretChosen, who.Person, who.Device, BookLine.SecretChanged(who.Person));
             return In(rows, who.Device, who.Person);
         });
 }

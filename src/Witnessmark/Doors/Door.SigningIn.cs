@@ -52,12 +52,12 @@ public sealed partial class Door
                 return Answered<CameIn>.Because(why, 400);
             if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { } good || good.Person != person)
             {
-                rows.Note(Now, DoorEvents.Refused, person, proof.Device, $"{person} came with a wrong start code.");
+                Write(rows, DoorEvents.Refused, person, proof.Device, BookLine.WrongStartCode(person));
                 return Answered<CameIn>.Because(WrongCode);
             }
             rows.Put(new(person, SecretHash.Of(person, secret), 0, null, false));
             rows.EndAllOf(person);
-            rows.Note(Now, DoorEvents.SecretChosen, person, proof.Device, $"{person} chose a secret.");
+            Write(rows, DoorEvents.SecretChosen, person, proof.Device, BookLine.SecretChosen(person));
             return In(rows, proof.Device, person);
         });
 
@@ -67,22 +67,16 @@ public sealed partial class Door
         {
             if (Tried(rows, who.Device, who.Person, secret) is { } no)
                 return Answered<string>.Because(no);
-            rows.Note(
-                Now,
-                DoorEvents.Confirmed,
-                who.Person,
-                who.Device,
-                $"{who.Person} confirmed the release of {job}."
-            );
+            Write(rows, DoorEvents.Confirmed, who.Person, who.Device, BookLine.Confirmed(who.Person, job));
             return Confirmation.Make(KeyIn(rows), Now, who.Person, who.Device, job);
         });
 
     /// <summary>Writes down that an entry releases a job without a confirmation: it does not count on paper.</summary>
-    public void Unconfirmed(string entry, SignedIn who, string says) =>
+    public void Unconfirmed(string entry, SignedIn who, BookLine says) =>
         There.Do(rows =>
         {
             if (rows.Flag(entry))
-                rows.Note(Now, DoorEvents.Unconfirmed, who.Person, who.Device, says);
+                Write(rows, DoorEvents.Unconfirmed, who.Person, who.Device, says);
             return true;
         });
 
@@ -108,7 +102,7 @@ public sealed partial class Door
         if (rows.Device(proof.Device) is not { Revoked: null } device)
         {
             if (rows.Device(proof.Device) is not null)
-                rows.Note(Now, DoorEvents.Refused, null, proof.Device, "A device that was shut out came again.");
+                Write(rows, DoorEvents.Refused, null, proof.Device, BookLine.ShutDeviceCame());
             return NotLetIn;
         }
         if (!DeviceKey.Signed(device, DeviceKey.Statement(deed, proof.Nonce, proof.Device, person), proof.Signature))
@@ -140,14 +134,12 @@ public sealed partial class Door
         var failures = person.Failures + 1;
         var wait = Waits.After(failures);
         rows.Put(person with { Failures = failures, WaitUntil = Now + wait, Shut = wait is null });
-        rows.Note(
-            Now,
+        Write(
+            rows,
             wait is null ? DoorEvents.Shut : DoorEvents.Refused,
             person.Name,
             device,
-            wait is null
-                ? $"The door was shut to {person.Name} after {failures} wrong secrets."
-                : $"A wrong secret for {person.Name}, {failures} in a row."
+            wait is null ? BookLine.Shut(person.Name, failures) : BookLine.WrongSecret(person.Name, failures)
         );
         return wait is null ? ShutToName
             : wait == TimeSpan.Zero ? WrongSecret
@@ -159,7 +151,7 @@ public sealed partial class Door
         var token = Token.Drawn();
         var session = new KeptSession(Token.Hash(token), person, device, Now, Now);
         rows.Add(session);
-        rows.Note(Now, DoorEvents.SignedIn, person, device, $"{person} signed in.");
+        Write(rows, DoorEvents.SignedIn, person, device, BookLine.SignedIn(person));
         var until = SessionLife.End(session, rows.Device(device)!.Shared);
         return new(token, new(person, shop().RoleOf(person)!.Value, device, until, Now));
     }

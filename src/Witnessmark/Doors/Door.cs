@@ -65,7 +65,7 @@ public sealed partial class Door(
                 return Answered<string>.Because($"The door is closed already.", 409);
             rows.Close(Now);
             rows.Put(new(lead, SecretHash.Of(lead, secret), 0, null, false));
-            rows.Note(Now, DoorEvents.Closed, lead, null, $"{lead} closed the door.");
+            Write(rows, DoorEvents.Closed, lead, null, BookLine.Closed(lead));
             return lead;
         });
     }
@@ -103,31 +103,29 @@ public sealed partial class Door(
             if (rows.Session(Token.Hash(token)) is { } session)
             {
                 rows.End(session.Hash);
-                rows.Note(Now, DoorEvents.SignedOut, session.Person, session.Device, $"{session.Person} signed out.");
+                Write(rows, DoorEvents.SignedOut, session.Person, session.Device, BookLine.SignedOut(session.Person));
             }
             return true;
         });
 
     /// <summary>Writes down what somebody who is in did.</summary>
-    public void Note(string what, SignedIn who, string says) =>
+    public void Note(string what, SignedIn who, BookLine says) =>
         There.Do(rows =>
         {
-            rows.Note(Now, what, who.Person, who.Device, says);
+            Write(rows, what, who.Person, who.Device, says);
             return true;
         });
+
+    /// <summary>Every event goes into the book here.</summary>
+    private void Write(DoorRows rows, string what, string? person, string? device, BookLine says) =>
+        rows.Note(Now, what, person, device, says.ToString());
 
     private bool IsLead(string name) => shop().RoleOf(name) == Role.Lead;
 
     private bool End(DoorRows rows, KeptSession session)
     {
         rows.End(session.Hash);
-        rows.Note(
-            Now,
-            DoorEvents.SignedOut,
-            session.Person,
-            session.Device,
-            $"{session.Person} was signed out after the time that the device allows."
-        );
+        Write(rows, DoorEvents.SignedOut, session.Person, session.Device, BookLine.TimeOver(session.Person));
         return true;
     }
 }

@@ -50,7 +50,7 @@ public static class DoorGate
         if (who.Role >= role)
             return null;
         Sentence why = $"This is for a {role.Word()}; you are signed in as {who.Role.Word()}.";
-        door.Note(DoorEvents.Refused, who, $"{who.Person} asked for what is for a {role.Word()}.");
+        door.Note(DoorEvents.Refused, who, BookLine.NotForThem(who.Person, role.Word()));
         return Failure.Said(403, why);
     }
 
@@ -64,7 +64,7 @@ public static class DoorGate
     private static IResult? Noted(Door door, Needs needs, SignedIn? who, HttpRequest request)
     {
         if (needs.Export is { } what && who is not null)
-            door.Note(DoorEvents.Exported, who, $"{who.Person} took {what}: {request.Path}.");
+            door.Note(DoorEvents.Exported, who, BookLine.Took(who.Person, what, request.Path));
         return null;
     }
 

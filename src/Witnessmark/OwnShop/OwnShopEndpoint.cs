@@ -36,7 +36,7 @@ public static class OwnShopEndpoint
         string[] taken = [served.Bench.Workshop.Id, .. served.PutAway];
         var (files, mistakes) = NewShopFiles.Of(shop, served.Files, taken);
         if (files is null)
-            return Failure.Of(400, string.Join('\n', mistakes));
+            return Failure.Said(400, Sentence.List(mistakes.Select(WrittenMistake.At), "\n"));
         SourceText names = new(PutAwayShops.FileName, string.Join('\n', taken.Distinct()) + "\n");
         if (DemoPutAway.Begin(data.Path, [.. files, names], clock.GetUtcNow()) is not { } into)
             return Failure.Said(409, $"It has begun already.");

@@ -11,12 +11,12 @@ public static class Api
     /// <summary>What the client and this server agreed on; both say it.</summary>
     public const int Protocol = 1;
 
-    private const string Figures =
-        "In a group of shops a figure is set in the files that every server has a copy of, not here.";
-    private const string OwnShop =
-        "A group of shops holds no invented one: its shops are made by witnessmark group add and migrate.";
-    private const string Campaigns = "Recalls and bulletins are not in the store of a group of shops yet.";
-    private const string Machines = "The register of machines is not in the store of a group of shops yet.";
+    private static Sentence Figures =>
+        $"In a group of shops a figure is set in the files that every server has a copy of, not here.";
+    private static Sentence OwnShop =>
+        $"A group of shops holds no invented one: its shops are made by witnessmark group add and migrate.";
+    private static Sentence Campaigns => $"Recalls and bulletins are not in the store of a group of shops yet.";
+    private static Sentence Machines => $"The register of machines is not in the store of a group of shops yet.";
 
     /// <summary>Puts every path of the API where it is.</summary>
     public static void MapApi(this WebApplication app)

@@ -53,7 +53,7 @@ public static class FiguresEndpoint
         if (revision is null)
             return Failure.Said(409, why!);
         if (context.Who() is { } lead)
-            door.Note(DoorEvents.Changed, lead, $"{lead.Person} set {key} of the sheet {sheet}: revision {revision}.");
+            door.Note(DoorEvents.Changed, lead, BookLine.FigureSet(lead.Person, key, sheet, revision.Value));
         return Results.Json(new { Revision = revision });
     }
 

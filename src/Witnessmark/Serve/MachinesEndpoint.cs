@@ -29,7 +29,7 @@ public static class MachinesEndpoint
         if (MachineRegister.OpenIfThere(data.Path)?.ForgetOwner(id) is not { } known)
             return Failure.Of(404, "There is no such machine in the register.");
         if (context.Who() is { } lead)
-            door.Note(DoorEvents.Changed, lead, $"{lead.Person} took away who brings the machine {id}.");
+            door.Note(DoorEvents.Changed, lead, BookLine.OwnerForgotten(lead.Person, id));
         return Results.Json(new { Forgotten = known });
     }
 }

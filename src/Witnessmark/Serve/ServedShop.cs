@@ -123,7 +123,7 @@ public sealed class ServedShop
     }
 
     private static Sentence Said(IReadOnlyList<Mistake> mistakes) =>
-        Sentence.Line(mistakes.Select(m => (Sentence)$"{m.Found}; right would be {m.Right}."));
+        Sentence.Line(mistakes.Select(m => WrittenMistake.Of(m).Ended()));
 
     private sealed record Shelf(IReadOnlyList<SourceText> Files, Workbench Bench);
 }

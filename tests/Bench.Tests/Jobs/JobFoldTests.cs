@@ -67,7 +67,7 @@ public class JobFoldTests
     {
         var work = new AtWork().Arrives().Leaves("chain-slack", "no time").Leaves("tyre-dates", "owner knows");
         Assert.Equal(Stripe.Unread, work["chain-slack"].Stripe);
-        Assert.Contains(work.State.NotUnderstood, n => n.Why.Contains("safety"));
+        Assert.Contains(work.State.NotUnderstood, n => n.Why.ToString().Contains("safety"));
         Assert.Equal(Stripe.Left, work["tyre-dates"].Stripe);
     }
 
