@@ -20,8 +20,8 @@ public static class Api
         var api = app.MapGroup("/api");
         api.MapGet("/health", () => new { Ok = true }).ForAnyone();
         api.MapGet("/workbench", WorkbenchFilesEndpoint.Get).ForReaders();
-        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).ForLeads();
-        api.MapPost("/own-shop", OwnShopEndpoint.Post).OnlyInFolder(OwnShop).ForLeads();
+        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).ForLeads().ShownLately();
+        api.MapPost("/own-shop", OwnShopEndpoint.Post).OnlyInFolder(OwnShop).ForLeads().ShownLately();
         api.MapGet("/entries", EntriesEndpoint.Get).ForReaders();
         api.MapPost("/entries", EntriesEndpoint.Post).ForTechnicians();
         api.MapGet("/news", NewsEndpoint.Get).ForReaders();
@@ -32,7 +32,7 @@ public static class Api
         api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get).ForReaders();
         api.MapGet("/stock", StockEndpoint.Get).ForReaders();
         api.MapPost("/stock/moves", StockEndpoint.Post).ForTechnicians();
-        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).ForLeads();
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).ForLeads().ShownLately();
         api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get).ForReaders();
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put).ForTechnicians();
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf).ForReaders("a handover sheet");

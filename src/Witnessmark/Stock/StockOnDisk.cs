@@ -1,11 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Calc;
 using Witnessmark.Groups;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Stock;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Times;
 using Witnessmark.Calc;
 using Witnessmark.Groups;

@@ -2,7 +2,6 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
 using Witnessmark.Ledger;
-using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Times;
