@@ -5,7 +5,6 @@ using Witnessmark.Bench.Toml;
 using Witnessmark.Groups;
 using Witnessmark.Judge;
 using Witnessmark.Ledger;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Serve;
 using Witnessmark.Times;
 
