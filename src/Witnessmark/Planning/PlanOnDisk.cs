@@ -7,7 +7,6 @@ using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Judge;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Serve;
 using Witnessmark.Times;
 
