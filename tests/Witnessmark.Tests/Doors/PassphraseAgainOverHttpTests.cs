@@ -33,17 +33,17 @@ public sealed class PassphraseAgainOverHttpTests : IDisposable
     public async Task What_a_lead_changes_for_good_asks_for_the_passphrase_when_it_was_not_shown_for_minutes()
     {
         (await desk.Close(Lead, ClosedShop.Passphrase)).Dispose();
-        Assert.Equal(HttpStatusCode.OK, await Status(desk.Client.PutAsJsonAsync(Slack, Figures.Slack(4)))); // it was just shown
+        Assert.Equal(HttpStatusCode.OK, await Status(Set(4, Figures.SlackPrinted))); // it was just shown
         Age();
         foreach (
             var ask in (Func<Task<HttpResponseMessage>>[])
                 [
-                    () => desk.Client.PutAsJsonAsync(Slack, Figures.Slack(5, "16 to 29 mm")),
-                    () => desk.Client.DeleteAsync("/api/machines/fell-640-0412/owner"),
+                    () => Set(5, "16 to 29 mm"),
+                    () => Delete("/api/machines/fell-640-0412/owner"),
                     () => desk.Post("/api/own-shop"),
                     () => desk.Post("/api/door/device-code"),
                     () => desk.Post("/api/door/people/Bram%20Okello/code"),
-                    () => desk.Client.DeleteAsync("/api/door/devices/d-desk"),
+                    () => Delete("/api/door/devices/d-desk"),
                 ]
         )
         {
@@ -53,23 +53,30 @@ public sealed class PassphraseAgainOverHttpTests : IDisposable
                 await HttpDevice.Said(answer, "error", HttpStatusCode.PreconditionRequired)
             );
         }
-        Assert.DoesNotContain("16 to 29 mm", await desk.Client.GetStringAsync("/api/workbench"));
+        Assert.DoesNotContain("16 to 29 mm", await Workbench());
 
         using (var wrong = await desk.Post("/api/door/show", new { secret = "ten grey herons on the weir" }))
             Assert.Equal(HttpStatusCode.Forbidden, wrong.StatusCode);
         Assert.Equal(
             HttpStatusCode.PreconditionRequired,
-            await Status(desk.Client.PutAsJsonAsync(Slack, Figures.Slack(5, "16 to 29 mm")))
+            await Status(Set(5, "16 to 29 mm"))
         );
         await Task.Delay(TimeSpan.FromSeconds(5.5), TestContext.Current.CancellationToken); // what the door waits after a wrong one
         using (var shown = await desk.Post("/api/door/show", new { secret = ClosedShop.Passphrase }))
             Assert.Equal(HttpStatusCode.OK, shown.StatusCode);
         Assert.Equal(
             HttpStatusCode.OK,
-            await Status(desk.Client.PutAsJsonAsync(Slack, Figures.Slack(5, "16 to 29 mm")))
+            await Status(Set(5, "16 to 29 mm"))
         );
-        Assert.Contains("16 to 29 mm", await desk.Client.GetStringAsync("/api/workbench"));
+        Assert.Contains("16 to 29 mm", await Workbench());
     }
+
+    private Task<HttpResponseMessage> Set(int revision, string printed) =>
+        desk.Client.PutAsJsonAsync(Slack, Figures.Slack(revision, printed));
+
+    private Task<HttpResponseMessage> Delete(string path) => desk.Client.DeleteAsync(path);
+
+    private Task<string> Workbench() => desk.Client.GetStringAsync("/api/workbench");
 
     // as if everybody had signed in six minutes ago
     private void Age()

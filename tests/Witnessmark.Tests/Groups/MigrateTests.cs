@@ -85,7 +85,8 @@ public sealed class MigrateTests : IDisposable
         // and goes on numbering where it stood
         opened.Register.Import(
             [new(1, new("m2", null, null, null, null, "Rook", null, null, null, null), null, "")],
-            _ => { }
+            _ => { },
+            TestContext.Current.CancellationToken
         );
         Assert.NotNull(opened.Register.Machine("m2"));
         opened.Ledger.Accept(new("x", 1, [JsonSerializer.Deserialize<JsonElement>("{}")]));

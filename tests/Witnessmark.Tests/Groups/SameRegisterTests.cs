@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Witnessmark.Bench.Machines;
 using Witnessmark.Ledger.Machines;
 using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Tests.Serve;
@@ -78,7 +77,7 @@ public sealed class SameRegisterTests(StoreFixture fixture)
     {
         using var shop = new GroupFolder("register_forgotten", fixture.Store);
         using var store = GroupShop.Open(shop.Connection, TimeProvider.System);
-        store.Register.Import([Row(1, "m1", "HL 1", "Ada Brook")], _ => { });
+        store.Register.Import([Row(1, "m1", "HL 1", "Ada Brook")], _ => { }, TestContext.Current.CancellationToken);
         Assert.Equal("2", Owners("register_forgotten"));
         Assert.True(store.Register.ForgetOwner("m1"));
         Assert.Equal("0", Owners("register_forgotten"));
