@@ -57,17 +57,11 @@ public sealed class PassphraseAgainOverHttpTests : IDisposable
 
         using (var wrong = await desk.Post("/api/door/show", new { secret = "ten grey herons on the weir" }))
             Assert.Equal(HttpStatusCode.Forbidden, wrong.StatusCode);
-        Assert.Equal(
-            HttpStatusCode.PreconditionRequired,
-            await Status(Set(5, "16 to 29 mm"))
-        );
+        Assert.Equal(HttpStatusCode.PreconditionRequired, await Status(Set(5, "16 to 29 mm")));
         await Task.Delay(TimeSpan.FromSeconds(5.5), TestContext.Current.CancellationToken); // what the door waits after a wrong one
         using (var shown = await desk.Post("/api/door/show", new { secret = ClosedShop.Passphrase }))
             Assert.Equal(HttpStatusCode.OK, shown.StatusCode);
-        Assert.Equal(
-            HttpStatusCode.OK,
-            await Status(Set(5, "16 to 29 mm"))
-        );
+        Assert.Equal(HttpStatusCode.OK, await Status(Set(5, "16 to 29 mm")));
         Assert.Contains("16 to 29 mm", await Workbench());
     }
 
