@@ -32,18 +32,24 @@ internal static class Statements
         return rows;
     }
 
+    /// <summary>Gives a command its values for <c>$1</c>, <c>$2</c> and so on.</summary>
+    public static void With(this DbCommand command, ReadOnlySpan<object?> values)
+    {
+        for (var i = 0; i < values.Length; i++)
+        {
+            var value = command.CreateParameter();
+            if (command is SqliteCommand)
+                value.ParameterName = $"${i + 1}"; // PostgreSQL knows them by their place
+            value.Value = values[i] is int number ? (long)number : values[i] ?? DBNull.Value; // one size: a prepared statement knows no other
+            command.Parameters.Add(value);
+        }
+    }
+
     private static DbCommand With(DbConnection connection, string sql, ReadOnlySpan<object?> values)
     {
         var command = connection.CreateCommand();
         command.CommandText = sql;
-        for (var i = 0; i < values.Length; i++)
-        {
-            var value = command.CreateParameter();
-            if (connection is SqliteConnection)
-                value.ParameterName = $"${i + 1}"; // PostgreSQL knows them by their place
-            value.Value = values[i] ?? DBNull.Value;
-            command.Parameters.Add(value);
-        }
+        command.With(values);
         return command;
     }
 }

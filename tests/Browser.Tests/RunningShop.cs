@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using Microsoft.Data.Sqlite;
 
 namespace Witnessmark.Browser.Tests;
 
@@ -97,6 +98,24 @@ public sealed class RunningShop(string program) : IAsyncDisposable
         program = newer;
         await Start();
     }
+
+    /// <summary>As if everybody who is signed in had done so six minutes ago, with as many deeds since.</summary>
+    public void AgeSessions()
+    {
+        using var connection = new SqliteConnection($"Data Source={Path.Combine(data, "door.db")};Pooling=false");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = "UPDATE session SET started = started - 360000";
+        Assert.NotEqual(0, command.ExecuteNonQuery());
+    }
+
+    /// <summary>The disk takes nothing of a sheet's next revision (Linux man-pages, full(4)), until there is room again.</summary>
+    public void FullFor(string sheet) => File.CreateSymbolicLink(BesideSheet(sheet), "/dev/full");
+
+    /// <summary>Room again.</summary>
+    public void RoomFor(string sheet) => File.Delete(BesideSheet(sheet));
+
+    private string BesideSheet(string sheet) => Path.Combine(data, "sheets", $"{sheet}.toml.new");
 
     /// <summary>How many entries the shop has.</summary>
     public async Task<IReadOnlyList<string>> EntryIds()

@@ -15,6 +15,7 @@ internal sealed partial class Shop
             using var answer = await http.PostAsJsonAsync("api/own-shop", wanted, OwnShopJson.Default.OwnShopRequest);
             if (answer.IsSuccessStatusCode)
                 return null;
+            Wanted(answer);
             var text = await answer.Content.ReadAsStringAsync();
             return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest or HttpStatusCode.Forbidden
                 ? Read(text, DeviceJson.Default.RefusedReply).Error

@@ -6,6 +6,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Bench.Record;
+using Witnessmark.Client.Doors;
 
 namespace Witnessmark.Client.Device;
 
@@ -44,6 +45,7 @@ internal sealed partial class Shop(HttpClient http)
     }
 
     /// <summary>Sets a figure; null when the shop kept it, else its no.</summary>
+    /// <exception cref="SecretWanted">A lead shows the passphrase once more before.</exception>
     public async Task<string?> SetFigure(string sheet, string key, FigureRequest figure)
     {
         try
@@ -55,6 +57,7 @@ internal sealed partial class Shop(HttpClient http)
             );
             if (answer.IsSuccessStatusCode)
                 return null;
+            Wanted(answer);
             return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
                 ? Read(await answer.Content.ReadAsStringAsync(), DeviceJson.Default.RefusedReply).Error
                 : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
@@ -167,6 +170,7 @@ internal sealed partial class Shop(HttpClient http)
         );
 
     /// <summary>Takes away who brings a machine.</summary>
+    /// <exception cref="SecretWanted">A lead shows the passphrase once more before.</exception>
     public async Task ForgetOwner(string id) =>
         await Text(() => http.DeleteAsync($"api/machines/{Uri.EscapeDataString(id)}/owner"));
 
@@ -199,6 +203,13 @@ internal sealed partial class Shop(HttpClient http)
         }
     }
 
+    /// <exception cref="SecretWanted">The shop wants to be shown once more who somebody is.</exception>
+    private static void Wanted(HttpResponseMessage answer)
+    {
+        if (answer.StatusCode == HttpStatusCode.PreconditionRequired)
+            throw new SecretWanted();
+    }
+
     private static async Task<string> Text(Func<Task<HttpResponseMessage>> ask)
     {
         using var answer = await Answer(ask);
@@ -207,6 +218,7 @@ internal sealed partial class Shop(HttpClient http)
 
     private static async Task<string> Text(HttpResponseMessage answer)
     {
+        Wanted(answer);
         if (!answer.IsSuccessStatusCode)
             throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
         // a fallback page instead of an answer means that no shop stands behind this address

@@ -45,7 +45,9 @@ internal sealed record BookDevice(
     bool Shared,
     string LetInBy,
     DateTimeOffset At,
-    DateTimeOffset? Revoked
+    DateTimeOffset? Revoked,
+    string? Here = null,
+    DateTimeOffset? Since = null
 );
 
 internal sealed record BookEvent(DateTimeOffset At, string What, string Says);

@@ -83,7 +83,7 @@ internal static class DoorWords
 
     public static string ShowAgain => Say($"Go on");
     public static string ShowAgainWhy =>
-        Say($"Letting in and shutting out needs your passphrase once more; then it is good for five minutes.");
+        Say($"This needs your passphrase once more; then it is good for five minutes.");
     public static string OwnSecret => Say($"Change your secret");
 
     public static string OwnSecretShort(bool lead) => lead ? Say($"your passphrase") : Say($"your six digits");
@@ -109,6 +109,10 @@ internal static class DoorWords
         device.Revoked is { } gone ? Say($"shut out {Day(gone)}")
         : device.Shared ? Say($"shared, let in {Day(device.At)} by {device.LetInBy}")
         : Say($"somebody's own, let in {Day(device.At)} by {device.LetInBy}");
+
+    /// <summary>Who is signed in on it now; null: nobody.</summary>
+    public static string? Here(BookDevice device) =>
+        device is { Here: { } person, Since: { } since } ? Say($"{person} is signed in since {At(since)}") : null;
 
     public static string Role(string role) =>
         role switch

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Witnessmark.Bench.OwnShop;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Client.Device;
+using Witnessmark.Client.Doors;
 
 namespace Witnessmark.Client.OwnShop;
 
@@ -25,6 +26,7 @@ internal sealed class OwnShopDeed(AtHand hand, DeviceStore store, Shop shop)
     }
 
     /// <summary>Does it; null when done and this device knows nothing but the new shop, else why not.</summary>
+    /// <exception cref="SecretWanted">A lead shows the passphrase once more before; nothing was done.</exception>
     public async Task<IReadOnlyList<string>?> Do(NewShop wanted)
     {
         await hand.Exchange.Rest(); // what this device has of the demo must not be sent to the new shop
@@ -35,6 +37,11 @@ internal sealed class OwnShopDeed(AtHand hand, DeviceStore store, Shop shop)
                 hand.Exchange.GoOn();
                 return refused.Split('\n');
             }
+        }
+        catch (SecretWanted)
+        {
+            hand.Exchange.GoOn();
+            throw;
         }
         catch (ShopTrouble gone)
         {

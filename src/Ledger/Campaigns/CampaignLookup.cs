@@ -1,5 +1,5 @@
+using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
 
 namespace Witnessmark.Ledger.Campaigns;
@@ -7,49 +7,42 @@ namespace Witnessmark.Ledger.Campaigns;
 /// <summary>Reads the store.</summary>
 internal static class CampaignLookup
 {
-    public static IReadOnlyList<ImportedList> Lists(SqliteConnection connection)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = """
+    private const int MostAlike = 20;
+
+    public static IReadOnlyList<ImportedList> Lists(DbConnection connection) =>
+        connection.Rows(
+            """
             SELECT source, file, at, rows, set_aside FROM import
             WHERE run IN (SELECT max(run) FROM import GROUP BY source, file) ORDER BY source, file
-            """;
-        using var row = command.ExecuteReader();
-        List<ImportedList> lists = [];
-        while (row.Read())
-            lists.Add(
-                new(
-                    (CampaignSource)row.GetInt32(0),
-                    row.GetString(1),
-                    row.GetString(2),
-                    row.GetInt64(3),
-                    row.GetInt64(4)
-                )
-            );
-        return lists;
-    }
+            """,
+            row => new ImportedList(
+                (CampaignSource)row.GetInt32(0),
+                row.GetString(1),
+                row.GetString(2),
+                row.GetInt64(3),
+                row.GetInt64(4)
+            )
+        );
 
     /// <summary>Records of a machine that stand, and those of withdrawn campaigns.</summary>
     public static (IReadOnlyList<Campaign> Standing, IReadOnlyList<Campaign> Withdrawn) Of(
-        SqliteConnection connection,
+        DbConnection connection,
         AskedMachine machine
     )
     {
         var withdrawn = Withdrawals.UpTo(connection);
-        using var command = connection.CreateCommand();
-        command.CommandText = """
+        var campaigns = connection.Rows(
+            """
             SELECT c.source, c.number, m.make, m.model, k.year, c.component, s.maker, s.makers_number, s.built_from, s.built_to,
                 s.recorded, s.affected, s.defect, s.consequence, s.remedy, s.notes, s.do_not_ride, s.park_outside, s.vins, k.run
             FROM model m JOIN concern k ON k.model = m.id JOIN campaign c ON c.id = k.campaign JOIN says s ON s.id = k.says
-            WHERE m.make_key = $make AND m.model_key IN ($model, '') AND ($year IS NULL OR k.year IN ($year, 0))
-            """;
-        command.Parameters.AddWithValue("$make", NameKey.Of(machine.Make));
-        command.Parameters.AddWithValue("$model", NameKey.Of(machine.Model));
-        command.Parameters.AddWithValue("$year", (object?)machine.Year ?? DBNull.Value);
-        using var row = command.ExecuteReader();
-        List<(Campaign Campaign, long Run)> campaigns = [];
-        while (row.Read())
-            campaigns.Add((Campaign(row), row.GetInt64(19)));
+            WHERE m.make_key = $1 AND m.model_key IN ($2, '') AND ($3 < 0 OR k.year IN ($3, 0))
+            """,
+            row => (Campaign: Campaign(row), Run: row.GetInt64(19)),
+            NameKey.Of(machine.Make),
+            NameKey.Of(machine.Model),
+            (long)(machine.Year ?? AnyYear)
+        );
         var stands = campaigns.ToLookup(c =>
             c.Campaign.Source == CampaignSource.Public
             || withdrawn.GetValueOrDefault(NameKey.Of(c.Campaign.Number)) < c.Run
@@ -57,27 +50,23 @@ internal static class CampaignLookup
         return ([.. stands[true].Select(c => c.Campaign)], [.. stands[false].Select(c => c.Campaign)]);
     }
 
-    public static IReadOnlyList<string> Alike(SqliteConnection connection, AskedMachine machine)
-    {
-        const int most = 20;
-        using var command = connection.CreateCommand();
-        command.CommandText = """
+    public static IReadOnlyList<string> Alike(DbConnection connection, AskedMachine machine) =>
+        connection.Rows(
+            """
             SELECT model FROM model
-            WHERE make_key = $make AND model_key <> $model AND model_key <> ''
-                AND (substr(model_key, 1, length($model)) = $model OR substr($model, 1, length(model_key)) = model_key)
-            ORDER BY model_key LIMIT $most
-            """;
-        command.Parameters.AddWithValue("$make", NameKey.Of(machine.Make));
-        command.Parameters.AddWithValue("$model", NameKey.Of(machine.Model));
-        command.Parameters.AddWithValue("$most", most);
-        using var row = command.ExecuteReader();
-        List<string> models = [];
-        while (row.Read())
-            models.Add(row.GetString(0));
-        return models;
-    }
+            WHERE make_key = $1 AND model_key <> $2 AND model_key <> ''
+                AND (substr(model_key, 1, length($2)) = $2 OR substr($2, 1, length(model_key)) = model_key)
+            ORDER BY model_key LIMIT $3
+            """,
+            row => row.GetString(0),
+            NameKey.Of(machine.Make),
+            NameKey.Of(machine.Model),
+            MostAlike
+        );
 
-    private static Campaign Campaign(SqliteDataReader row) =>
+    private const int AnyYear = -1;
+
+    private static Campaign Campaign(DbDataReader row) =>
         new(
             (CampaignSource)row.GetInt32(0),
             row.GetString(1),
@@ -96,13 +85,16 @@ internal static class CampaignLookup
                 row.GetString(13),
                 row.GetString(14),
                 row.GetString(15),
-                row.IsDBNull(16) ? null : row.GetBoolean(16),
-                row.IsDBNull(17) ? null : row.GetBoolean(17),
+                Yes(row, 16),
+                Yes(row, 17),
                 row.GetString(18) is { Length: > 0 } vins ? vins.Split('\n') : []
             )
         );
 
-    private static DateOnly? Day(SqliteDataReader row, int column) =>
+    // a number in both databases
+    private static bool? Yes(DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetInt64(column) != 0;
+
+    private static DateOnly? Day(DbDataReader row, int column) =>
         row.IsDBNull(column)
             ? null
             : DateOnly.ParseExact(row.GetString(column), "yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -1,54 +1,47 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
 
 /// <summary>Gives models, campaigns and texts their numbers within one import, and keeps each of them once.</summary>
-internal sealed class CampaignTexts(SqliteConnection connection, SqliteTransaction transaction) : IDisposable
+internal sealed class CampaignTexts(DbConnection connection) : IDisposable
 {
     private const int MostSpellings = 20_000;
     private readonly Dictionary<(string Make, string Model), long> models = [];
     private (Campaign Campaign, long Id)? lastCampaign;
     private (byte[] Key, long Id)? lastSays;
 
-    private readonly Prepared findModel = new(
+    private readonly Prepared findModel = Prepared.On(
         connection,
-        transaction,
         "SELECT id, make, model FROM model WHERE make_key = $1 AND model_key = $2",
         2
     );
-    private readonly Prepared addModel = new(
+    private readonly Prepared addModel = Prepared.On(
         connection,
-        transaction,
         "INSERT INTO model (make_key, model_key, make, model) VALUES ($1, $2, $3, $4) RETURNING id",
         4
     );
-    private readonly Prepared respell = new(
+    private readonly Prepared respell = Prepared.On(
         connection,
-        transaction,
         "UPDATE model SET make = $2, model = $3 WHERE id = $1",
         3
     );
-    private readonly Prepared findCampaign = new(
+    private readonly Prepared findCampaign = Prepared.On(
         connection,
-        transaction,
         "SELECT id FROM campaign WHERE number = $1 AND component = $2 AND source = $3",
         3
     );
-    private readonly Prepared addCampaign = new(
+    private readonly Prepared addCampaign = Prepared.On(
         connection,
-        transaction,
         """
         INSERT INTO campaign (number, component, source) VALUES ($1, $2, $3)
         ON CONFLICT (number, component, source) DO NOTHING RETURNING id
         """,
         3
     );
-    private readonly Prepared findSays = new(connection, transaction, "SELECT id FROM says WHERE digest = $1", 1);
-    private readonly Prepared addSays = new(
+    private readonly Prepared findSays = Prepared.On(connection, "SELECT id FROM says WHERE digest = $1", 1);
+    private readonly Prepared addSays = Prepared.On(
         connection,
-        transaction,
         """
         INSERT INTO says (digest, maker, makers_number, built_from, built_to, recorded, affected, defect, consequence,
             remedy, notes, do_not_ride, park_outside, vins)

@@ -1,6 +1,5 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
 
@@ -9,39 +8,35 @@ namespace Witnessmark.Ledger.Campaigns;
 /// different things of the same record, the louder one stays ("do not ride", then "park outside"), then the one recorded later,
 /// then the one whose digest is greater.
 /// </summary>
-internal sealed class CampaignWriter(SqliteConnection connection, SqliteTransaction transaction, long run) : IDisposable
+internal sealed class CampaignWriter(DbConnection connection, long run) : IDisposable
 {
-    private readonly CampaignTexts texts = new(connection, transaction);
+    private readonly CampaignTexts texts = new(connection);
     private long added;
     private long updated;
     private long unchanged;
     private long duplicates;
     private bool leftOver;
 
-    private readonly Prepared add = new(
+    private readonly Prepared add = Prepared.On(
         connection,
-        transaction,
-        "INSERT OR IGNORE INTO concern (model, year, campaign, says, run) VALUES ($1, $2, $3, $4, $5)",
+        "INSERT INTO concern (model, year, campaign, says, run) VALUES ($1, $2, $3, $4, $5) ON CONFLICT (model, year, campaign) DO NOTHING",
         5
     );
-    private readonly Prepared find = new(
+    private readonly Prepared find = Prepared.On(
         connection,
-        transaction,
         "SELECT says, run, before FROM concern WHERE model = $1 AND year = $2 AND campaign = $3",
         3
     );
-    private readonly Prepared change = new(
+    private readonly Prepared change = Prepared.On(
         connection,
-        transaction,
         "UPDATE concern SET says = $4, run = $5, before = $6 WHERE model = $1 AND year = $2 AND campaign = $3",
         6
     );
-    private readonly Prepared rank = new(
+    private readonly Prepared rank = Prepared.On(
         connection,
-        transaction,
         """
         SELECT id FROM says WHERE id IN ($1, $2)
-        ORDER BY do_not_ride IS 1 DESC, park_outside IS 1 DESC, recorded DESC, digest DESC LIMIT 1
+        ORDER BY coalesce(do_not_ride, 0) DESC, coalesce(park_outside, 0) DESC, coalesce(recorded, '') DESC, digest DESC LIMIT 1
         """,
         2
     );
@@ -66,7 +61,7 @@ internal sealed class CampaignWriter(SqliteConnection connection, SqliteTransact
     public ImportTotals Finish(long rows, long setAside)
     {
         if (leftOver)
-            connection.Run("DELETE FROM says WHERE id NOT IN (SELECT says FROM concern)");
+            connection.Run("DELETE FROM says WHERE id IN (SELECT id FROM says EXCEPT SELECT says FROM concern)");
         return new(rows, added, updated, unchanged, duplicates, setAside);
     }
 

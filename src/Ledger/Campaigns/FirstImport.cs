@@ -1,4 +1,4 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
 using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
@@ -13,18 +13,14 @@ internal static class FirstImport
     private const string Lock = ".lock";
 
     /// <exception cref="LedgerUnavailable">Another import runs or was quicker, or the disk is full.</exception>
-    public static ImportTotals Run(
-        string path,
-        Func<string, KeptFile> file,
-        Func<SqliteConnection, ImportTotals> import
-    )
+    public static ImportTotals Run(string path, Func<string, KeptFile> file, Func<DbConnection, ImportTotals> import)
     {
         using var alone = Alone(path);
         if (File.Exists(path))
             throw new LedgerUnavailable($"{path} was made by another import meanwhile. Import the list again.");
         var beside = file(path + Beside);
         beside.Prepare(CampaignSchema.Steps, journal: "DELETE"); // what a power cut left there is rolled back by this
-        var totals = beside.Do(import);
+        var totals = beside.Change(import);
         TakeName(path);
         return totals;
     }

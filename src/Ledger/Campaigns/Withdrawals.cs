@@ -1,7 +1,6 @@
+using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Campaigns;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Campaigns;
 
@@ -15,40 +14,39 @@ internal static class Withdrawals
         SELECT c.number, max(k.run), count(*), i.file, i.at, i.rows, i.set_aside,
             k.run = (SELECT max(run) FROM import n WHERE n.source = i.source AND n.file = i.file)
         FROM concern k JOIN campaign c ON c.id = k.campaign JOIN import i ON i.run = k.run
-        WHERE c.source = $source GROUP BY c.number, k.run ORDER BY c.number
+        WHERE c.source = $1 GROUP BY c.number, k.run, i.source, i.file, i.at, i.rows, i.set_aside ORDER BY c.number
         """;
 
     /// <summary>All of them, the first one first.</summary>
-    public static IReadOnlyList<(Withdrawn Withdrawn, long Run)> All(SqliteConnection connection)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = "SELECT number, because, by, at, records, run FROM withdrawn ORDER BY at, number";
-        using var row = command.ExecuteReader();
-        List<(Withdrawn, long)> all = [];
-        while (row.Read())
-            all.Add(
+    public static IReadOnlyList<(Withdrawn Withdrawn, long Run)> All(DbConnection connection) =>
+        connection.Rows(
+            "SELECT number, because, by, at, records, run FROM withdrawn ORDER BY at, number",
+            row =>
                 (
-                    new(row.GetString(0), row.GetString(1), row.GetString(2), row.GetString(3), row.GetInt32(4)),
+                    new Withdrawn(
+                        row.GetString(0),
+                        row.GetString(1),
+                        row.GetString(2),
+                        row.GetString(3),
+                        row.GetInt32(4)
+                    ),
                     row.GetInt64(5)
                 )
-            );
-        return all;
-    }
+        );
 
     /// <summary>Up to which import each number is withdrawn.</summary>
-    public static IReadOnlyDictionary<string, long> UpTo(SqliteConnection connection) =>
+    public static IReadOnlyDictionary<string, long> UpTo(DbConnection connection) =>
         All(connection).GroupBy(w => NameKey.Of(w.Withdrawn.Number)).ToDictionary(g => g.Key, g => g.Max(w => w.Run));
 
     /// <summary>Takes a campaign back, or says why there is none to take back.</summary>
     public static WithdrawOutcome Take(
-        SqliteConnection connection,
+        DbConnection connection,
         string number,
         string because,
         string by,
         DateTimeOffset at
     )
     {
-        using var transaction = connection.BeginTransaction();
         var withdrawn = UpTo(connection);
         var standing = Records(connection, CampaignSource.Own)
             .Where(r => withdrawn.GetValueOrDefault(NameKey.Of(r.Number)) < r.Run)
@@ -68,44 +66,35 @@ internal static class Withdrawals
             at.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
             meant.Sum(r => r.Count)
         );
-        Keep(connection, transaction, record);
-        transaction.Commit();
+        Keep(connection, record);
         return new(record, [.. meant.Where(r => r.IsNewest).Select(r => r.List).DistinctBy(l => l.File)], [], false);
     }
 
-    private static void Keep(SqliteConnection connection, SqliteTransaction transaction, Withdrawn record)
-    {
-        using var keep = new Prepared(
-            connection,
-            transaction,
+    private static void Keep(DbConnection connection, Withdrawn record) =>
+        connection.Change(
             """
             INSERT INTO withdrawn (number, because, by, at, records, run)
             VALUES ($1, $2, $3, $4, $5, (SELECT max(run) FROM import))
             """,
-            5
+            record.Number,
+            record.Because,
+            record.By,
+            record.At,
+            record.Records
         );
-        keep.Change(record.Number, record.Because, record.By, record.At, record.Records);
-    }
 
-    private static List<Record> Records(SqliteConnection connection, CampaignSource source)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = RecordsOfSource;
-        command.Parameters.AddWithValue("$source", (int)source);
-        using var row = command.ExecuteReader();
-        List<Record> records = [];
-        while (row.Read())
-            records.Add(
-                new(
-                    row.GetString(0),
-                    row.GetInt64(1),
-                    row.GetInt32(2),
-                    new(source, row.GetString(3), row.GetString(4), row.GetInt64(5), row.GetInt64(6)),
-                    row.GetBoolean(7)
-                )
-            );
-        return records;
-    }
+    private static IReadOnlyList<Record> Records(DbConnection connection, CampaignSource source) =>
+        connection.Rows(
+            RecordsOfSource,
+            row => new Record(
+                row.GetString(0),
+                row.GetInt64(1),
+                row.GetInt32(2),
+                new(source, row.GetString(3), row.GetString(4), row.GetInt64(5), row.GetInt64(6)),
+                row.GetBoolean(7)
+            ),
+            (int)source
+        );
 
     /// <summary>The records of one number that one import was the last to name.</summary>
     private sealed record Record(string Number, long Run, int Count, ImportedList List, bool IsNewest);

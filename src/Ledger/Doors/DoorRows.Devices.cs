@@ -53,6 +53,9 @@ public sealed partial class DoorRows
     public KeptSession? Session(string hash) =>
         connection.Rows($"SELECT {SessionColumns} FROM session WHERE hash = $1", SessionOf, hash).SingleOrDefault();
 
+    /// <summary>All that were not ended, also those that are over by their time.</summary>
+    public IReadOnlyList<KeptSession> Sessions() => connection.Rows($"SELECT {SessionColumns} FROM session", SessionOf);
+
     /// <summary>Whoever is signed in did something.</summary>
     public void Deed(string hash, DateTimeOffset now) =>
         connection.Change("UPDATE session SET deed = $2 WHERE hash = $1", hash, Stamp(now));

@@ -1,5 +1,4 @@
-using Microsoft.Data.Sqlite;
-using Witnessmark.Ledger.Sqlite;
+using System.Data.Common;
 
 namespace Witnessmark.Ledger.Machines;
 
@@ -7,18 +6,13 @@ namespace Witnessmark.Ledger.Machines;
 /// One of the two indices that a find looks in, written in batches. Between other writes SQLite would have to bring the index to
 /// the disk for each row anew, which takes six times as long.
 /// </summary>
-internal sealed class FindIndex(SqliteConnection connection, SqliteTransaction transaction, string table) : IDisposable
+internal sealed class FindIndex(DbConnection connection, string table) : IDisposable
 {
     private const int Batch = 4096;
     private readonly List<(long Row, bool Before, string Keys)> waiting = [];
 
-    private readonly Prepared remove = new(connection, transaction, $"DELETE FROM {table} WHERE rowid = $1", 1);
-    private readonly Prepared add = new(
-        connection,
-        transaction,
-        $"INSERT INTO {table} (rowid, keys) VALUES ($1, $2)",
-        2
-    );
+    private readonly Prepared remove = Prepared.On(connection, $"DELETE FROM {table} WHERE rowid = $1", 1);
+    private readonly Prepared add = Prepared.On(connection, $"INSERT INTO {table} (rowid, keys) VALUES ($1, $2)", 2);
 
     /// <summary>Puts a row under these texts; each row once.</summary>
     /// <param name="row">Of the machine.</param>

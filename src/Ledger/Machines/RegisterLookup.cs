@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Machines;
@@ -14,41 +15,50 @@ internal static class RegisterLookup
     /// Machines with the whole text inside, then those with all its words; those found by themselves before those found by their
     /// owner.
     /// </summary>
-    public static FoundMachines Find(SqliteConnection connection, FindText text, int most)
+    public static FoundMachines Find(DbConnection connection, FindText text, int most)
     {
         List<long> rows = [];
         var more = false;
-        Look(Quoted(text.Whole), []);
+        Look([text.Whole], []);
         if (text.HasWords)
-            Look(string.Join(" AND ", text.Words.Select(Quoted)), text.Short);
+            Look(text.Words, text.Short);
         return new([.. rows.Take(most).Select(r => Machine(connection, "row", r)!)], more || rows.Count > most);
 
-        void Look(string match, IReadOnlyList<string> also)
+        void Look(IReadOnlyList<string> words, IReadOnlyList<string> also)
         {
             foreach (var table in (string[])["machine_find", "owner_find"])
                 if (rows.Count <= most)
                 {
-                    var (found, cut) = Rows(connection, table, match, also, most + 1);
+                    var (found, cut) = Rows(connection, table, words, also, most + 1);
                     rows.AddRange(found.Except(rows).ToArray());
                     more |= cut;
                 }
         }
     }
 
+    /// <summary>Whether there is any.</summary>
+    public static bool HasAny(DbConnection connection) =>
+        connection.Rows("SELECT 1 FROM machine LIMIT 1", row => row.GetInt64(0)).Count > 0;
+
     /// <summary>A machine by one column, or null.</summary>
-    public static FoundMachine? Machine(SqliteConnection connection, string column, object value)
+    public static FoundMachine? Machine(DbConnection connection, string column, object value) =>
+        connection
+            .Rows(
+                $"""
+                SELECT m.row, m.id, m.vin, m.frame, m.plate, m.make, m.name, m.year, m.sheet, o.name, o.contact
+                FROM machine m LEFT JOIN owner o ON o.machine = m.row WHERE m.{column} = $1
+                """,
+                Kept,
+                value
+            )
+            .Select(m => new FoundMachine(m.Machine with { Distances = Distances(connection, m.Row) }, m.Owner))
+            .SingleOrDefault();
+
+    private static (long Row, RegisterMachine Machine, MachineOwner? Owner) Kept(DbDataReader row)
     {
-        using var command = connection.CreateCommand();
-        command.CommandText = $"""
-            SELECT m.row, m.id, m.vin, m.frame, m.plate, m.make, m.name, m.year, m.sheet, o.name, o.contact
-            FROM machine m LEFT JOIN owner o ON o.machine = m.row WHERE m.{column} = $value
-            """;
-        command.Parameters.AddWithValue("$value", value);
-        using var row = command.ExecuteReader();
-        if (!row.Read())
-            return null;
         string? Text(int at) => row.IsDBNull(at) ? null : row.GetString(at);
-        return new(
+        return (
+            row.GetInt64(0),
             new(
                 row.GetString(1),
                 Text(2),
@@ -58,25 +68,26 @@ internal static class RegisterLookup
                 row.GetString(6),
                 row.IsDBNull(7) ? null : row.GetInt32(7),
                 Text(8),
-                Distances(connection, row.GetInt64(0))
+                []
             ),
             Text(9) is { } owner ? new(owner, row.GetString(10)) : null
         );
     }
 
     private static (List<long> Rows, bool Cut) Rows(
-        SqliteConnection connection,
+        DbConnection connection,
         string table,
-        string match,
+        IReadOnlyList<string> words,
         IReadOnlyList<string> also,
         int most
     )
     {
         var limit = also.Count == 0 ? most : MostLookedThrough;
         using var command = connection.CreateCommand();
-        command.CommandText = $"SELECT rowid, keys FROM {table} WHERE {table} MATCH $match LIMIT $limit";
-        command.Parameters.AddWithValue("$match", match);
-        command.Parameters.AddWithValue("$limit", limit);
+        command.CommandText = connection is SqliteConnection ? Indexed(table) : Scanned(table, words.Count);
+        object[] values =
+            connection is SqliteConnection ? [string.Join(" AND ", words.Select(Quoted)), limit] : [limit, .. words];
+        command.With(values);
         using var row = command.ExecuteReader();
         List<long> rows = [];
         var looked = 0;
@@ -86,20 +97,22 @@ internal static class RegisterLookup
         return (rows, also.Count > 0 && looked == limit);
     }
 
+    private static string Indexed(string table) => $"SELECT rowid, keys FROM {table} WHERE {table} MATCH $1 LIMIT $2";
+
+    // PostgreSQL by itself has no such index; a hundred thousand machines are looked through in some tens of milliseconds
+    private static string Scanned(string table, int words) =>
+        $"SELECT rowid, keys FROM {table} WHERE {string.Join(" AND ", Enumerable.Range(2, words).Select(i => $"strpos(keys, ${i}) > 0"))} ORDER BY rowid LIMIT $1";
+
     // letters and digits only: no quote can end it early
     private static string Quoted(string key) => $"\"{key}\"";
 
-    private static List<DistanceOnDay> Distances(SqliteConnection connection, long machine)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = "SELECT day, km FROM distance WHERE machine = $machine ORDER BY day, km";
-        command.Parameters.AddWithValue("$machine", machine);
-        using var row = command.ExecuteReader();
-        List<DistanceOnDay> distances = [];
-        while (row.Read())
-            distances.Add(
-                new(DateOnly.ParseExact(row.GetString(0), "yyyy-MM-dd", CultureInfo.InvariantCulture), row.GetDouble(1))
-            );
-        return distances;
-    }
+    private static IReadOnlyList<DistanceOnDay> Distances(DbConnection connection, long machine) =>
+        connection.Rows(
+            "SELECT day, km FROM distance WHERE machine = $1 ORDER BY day, km",
+            row => new DistanceOnDay(
+                DateOnly.ParseExact(row.GetString(0), "yyyy-MM-dd", CultureInfo.InvariantCulture),
+                row.GetDouble(1)
+            ),
+            machine
+        );
 }

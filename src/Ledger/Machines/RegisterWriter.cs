@@ -1,54 +1,47 @@
+using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.Machines;
-using Witnessmark.Ledger.Sqlite;
 
 namespace Witnessmark.Ledger.Machines;
 
 /// <summary>Writes the rows of one import: each machine once. What a row does not say stays as it is.</summary>
-internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransaction transaction) : IDisposable
+internal sealed class RegisterWriter(DbConnection connection) : IDisposable
 {
     private readonly Dictionary<string, long> lines = new(StringComparer.Ordinal);
 
-    private readonly Prepared find = new(
+    private readonly Prepared find = Prepared.On(
         connection,
-        transaction,
         "SELECT row, vin, frame, plate, make, name, year, sheet FROM machine WHERE id = $1",
         1
     );
-    private readonly Prepared idOfVin = new(connection, transaction, "SELECT id FROM machine WHERE vin = $1", 1);
-    private readonly Prepared add = new(
+    private readonly Prepared idOfVin = Prepared.On(connection, "SELECT id FROM machine WHERE vin = $1", 1);
+    private readonly Prepared add = Prepared.On(
         connection,
-        transaction,
         "INSERT INTO machine (id, vin, frame, plate, make, name, year, sheet) VALUES ($1, $2, $3, $4, $5, $6, $7, $8) RETURNING row",
         8
     );
-    private readonly Prepared change = new(
+    private readonly Prepared change = Prepared.On(
         connection,
-        transaction,
         "UPDATE machine SET vin = $2, frame = $3, plate = $4, make = $5, name = $6, year = $7, sheet = $8 WHERE row = $1",
         8
     );
-    private readonly Prepared addDistance = new(
+    private readonly Prepared addDistance = Prepared.On(
         connection,
-        transaction,
-        "INSERT OR IGNORE INTO distance VALUES ($1, $2, $3)",
+        "INSERT INTO distance (machine, day, km) VALUES ($1, $2, $3) ON CONFLICT (machine, day, km) DO NOTHING",
         3
     );
-    private readonly Prepared ownerOf = new(
+    private readonly Prepared ownerOf = Prepared.On(
         connection,
-        transaction,
         "SELECT name, contact FROM owner WHERE machine = $1",
         1
     );
-    private readonly Prepared setOwner = new(
+    private readonly Prepared setOwner = Prepared.On(
         connection,
-        transaction,
-        "INSERT OR REPLACE INTO owner VALUES ($1, $2, $3)",
+        "INSERT INTO owner (machine, name, contact) VALUES ($1, $2, $3) ON CONFLICT (machine) DO UPDATE SET name = excluded.name, contact = excluded.contact",
         3
     );
-    private readonly FindIndex machines = new(connection, transaction, "machine_find");
-    private readonly FindIndex owners = new(connection, transaction, "owner_find");
+    private readonly FindIndex machines = new(connection, "machine_find");
+    private readonly FindIndex owners = new(connection, "owner_find");
 
     public ImportedRow Write(RowToImport given)
     {
@@ -152,7 +145,7 @@ internal sealed class RegisterWriter(SqliteConnection connection, SqliteTransact
         string? Sheet
     )
     {
-        /// <summary>Make, model and year are one text: people type them in one go.</summary>
-        public IEnumerable<string?> FoundBy(string id) => [id, Vin, Frame, Plate, $"{Make} {Name} {Year}"];
+        public IEnumerable<string?> FoundBy(string id) =>
+            RegisterFinding.OfMachine(id, Vin, Frame, Plate, Make, Name, Year);
     }
 }

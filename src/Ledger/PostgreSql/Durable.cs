@@ -24,7 +24,8 @@ internal static class Durable
                 );
         if (FormOf(connection) is var form && form != GroupSchema.Form)
             throw new LedgerUnavailable(
-                $"The store at {connection.Host} has tables of form {form}; this Witnessmark knows {GroupSchema.Form}. Use the one that made it."
+                $"The store at {connection.Host} has tables of form {form}; this Witnessmark knows {GroupSchema.Form}. "
+                    + (form < GroupSchema.Form ? GroupAdmin.HowToUpgrade : "Use the newer one that made it.")
             );
     }
 

@@ -1,7 +1,9 @@
 using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Npgsql;
+using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Doors;
+using Witnessmark.Ledger.Machines;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Ledger.Stock;
 
@@ -12,9 +14,10 @@ public static class FolderCopy
 {
     private const int RowsAtOnce = 500;
 
-    private static readonly (string File, string[] Tables)[] Files =
+    // a file of an older program may lack the last of them
+    private static readonly (string File, string[] Tables, string[] Later)[] Files =
     [
-        (SqliteLedger.FileName, ["entries", "job_heads", "ledger_identity", "set_aside"]),
+        (SqliteLedger.FileName, ["entries", "job_heads", "ledger_identity", "set_aside"], []),
         (
             DoorStore.FileName,
             [
@@ -28,9 +31,12 @@ public static class FolderCopy
                 "event",
                 "shop_key",
                 "closed",
-            ]
+            ],
+            []
         ),
-        (StockStore.FileName, ["move"]),
+        (StockStore.FileName, ["move"], []),
+        (MachineRegister.FileName, ["machine", "distance", "owner"], []),
+        (CampaignStore.FileName, ["import", "model", "campaign", "says", "concern"], ["withdrawn"]),
     ];
 
     /// <summary>Copies; what is in the store then.</summary>
@@ -56,8 +62,9 @@ public static class FolderCopy
                 using var store = source.OpenConnection();
                 using var transaction = store.BeginTransaction();
                 DemandEmpty(store, shop);
-                foreach (var (file, tables) in Files.Where(f => File.Exists(Path.Combine(folder, f.File))))
-                    Copy(Path.Combine(folder, file), tables, store);
+                foreach (var (file, tables, later) in Files.Where(f => File.Exists(Path.Combine(folder, f.File))))
+                    Copy(Path.Combine(folder, file), tables, later, store);
+                RegisterFinding.MakeAnew(store);
                 store.Run(GroupSchema.GoOnNumbering());
                 foreach (var (sha256, path) in photographs)
                     Put(store, sha256, File.ReadAllBytes(path));
@@ -88,7 +95,7 @@ public static class FolderCopy
                 );
     }
 
-    private static void Copy(string file, IEnumerable<string> tables, NpgsqlConnection store)
+    private static void Copy(string file, string[] tables, string[] later, NpgsqlConnection store)
     {
         var text = new SqliteConnectionStringBuilder
         {
@@ -99,9 +106,13 @@ public static class FolderCopy
         using var from = new SqliteConnection(text.ConnectionString);
         from.Open();
         using var still = from.BeginTransaction(deferred: true); // all tables of one moment
-        foreach (var table in tables)
+        foreach (var table in tables.Concat(later.Where(t => Has(from, t))))
             Copy(from, table, store);
     }
+
+    private static bool Has(SqliteConnection from, string table) =>
+        from.Rows("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = $1", row => row.GetInt64(0), table).Count
+        > 0;
 
     private static void Copy(SqliteConnection from, string table, NpgsqlConnection store)
     {

@@ -49,6 +49,7 @@ internal static class GroupConnection
                 CancellationTimeout = -1, // who gave up does not wait on: it is sent again
                 HostRecheckSeconds = 1, // the standby may have taken over
                 MaxPoolSize = 20,
+                MaxAutoPrepare = 40, // an import runs the same few statements for each row
                 ApplicationName = "witnessmark",
             };
             return !SaidHow.Contains(to.SslMode) && Hosts(to).Any(h => !IsHere(h))

@@ -3,7 +3,9 @@ using System.Data.Common;
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
+using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Doors;
+using Witnessmark.Ledger.Machines;
 using Witnessmark.Ledger.Stock;
 
 namespace Witnessmark.Ledger.PostgreSql;
@@ -23,6 +25,9 @@ public sealed class GroupShop : IDisposable
         Door = new(new GroupRows(source, Turn.Door));
         Stock = new(new GroupRows(source, Turn.Stock));
         Files = new(new GroupRows(source, Turn.Files));
+        Register = new(new GroupRows(source, Turn.Machines), () => { });
+        Campaigns = new(new GroupRows(source, Turn.Campaigns));
+        Sheets = new(new GroupRows(source, Turn.Sheets));
     }
 
     /// <summary>Which shop.</summary>
@@ -39,6 +44,15 @@ public sealed class GroupShop : IDisposable
 
     /// <summary>Photographs and sealed secrets.</summary>
     public GroupFiles Files { get; }
+
+    /// <summary>Its machines.</summary>
+    public MachineRegister Register { get; }
+
+    /// <summary>Recalls and bulletins.</summary>
+    public CampaignStore Campaigns { get; }
+
+    /// <summary>Figure sheets as they were set on a screen.</summary>
+    public GroupSheets Sheets { get; }
 
     /// <summary>Opens the shop that the connection logs in as.</summary>
     /// <exception cref="LedgerUnavailable">The store cannot be reached, or does not keep what it promises.</exception>

@@ -7,6 +7,15 @@ namespace Witnessmark.Ledger.PostgreSql;
 /// <param name="Unique">Columns that together are there once in a shop.</param>
 internal sealed record GroupTable(string Name, string Rights, string Columns, params string[] Unique)
 {
+    /// <summary>What is said stays.</summary>
+    public const string MayAdd = "SELECT, INSERT";
+
+    /// <summary>Rows stay, what they say changes.</summary>
+    public const string MayChange = "SELECT, INSERT, UPDATE";
+
+    /// <summary>Rows come and go.</summary>
+    public const string MayTakeAway = "SELECT, INSERT, UPDATE, DELETE";
+
     private const string Of = "of_shop";
 
     // by who logged in, not by what the session says of itself: no statement of a server can make it another shop

@@ -16,9 +16,12 @@ internal static class Turn
     public const string Door = "door";
     public const string Stock = "stock";
     public const string Files = "files";
+    public const string Machines = "machines";
+    public const string Campaigns = "campaigns";
+    public const string Sheets = "sheets";
 
     /// <summary>All of them, made once for a shop.</summary>
-    public static readonly IReadOnlyList<string> All = [Ledger, Door, Stock, Files];
+    public static readonly IReadOnlyList<string> All = [Ledger, Door, Stock, Files, Machines, Campaigns, Sheets];
 
     /// <summary>Waits for the turn, inside of a transaction; it ends with it.</summary>
     public static void Take(DbConnection connection, string what)

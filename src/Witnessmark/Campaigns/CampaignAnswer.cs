@@ -20,11 +20,10 @@ internal sealed record CampaignAnswer(
     IReadOnlyList<string> Alike
 )
 {
-    /// <summary>Looks in the lists of a data folder; the reasons are said in a language.</summary>
+    /// <summary>Looks in the lists of a shop, null when it has none; the reasons are said in a language.</summary>
     /// <exception cref="LedgerUnavailable">They cannot be read.</exception>
-    public static CampaignAnswer Of(AskedMachine machine, string folder, Tongue tongue)
+    public static CampaignAnswer Of(AskedMachine machine, CampaignStore? store, Tongue tongue)
     {
-        var store = CampaignStore.OpenIfThere(folder);
         var lists = store?.Lists() ?? [];
         return store is null || lists.Count == 0
             ? new(false, machine, [], [], [], [])

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Campaigns;
 
@@ -29,11 +30,12 @@ internal static class CampaignsCommand
         {
             Description = "file for the rows that cannot be read: line, reason, row",
         };
-        var (data, json) = (Data(), Json());
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
         var import = new Command("import", "Take a list in. Ctrl+C leaves everything as it was.")
         {
             file,
             data,
+            group,
             aside,
             json,
         };
@@ -44,7 +46,7 @@ internal static class CampaignsCommand
                     () =>
                         new ImportRun(
                             parsed.GetRequiredValue(file),
-                            parsed.GetRequiredValue(data),
+                            CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
                             parsed.GetValue(aside),
                             parsed.GetValue(json)
                         ).Run(cancel),
@@ -61,8 +63,18 @@ internal static class CampaignsCommand
         var year = new Option<string>("--year") { Description = "model year", Required = true };
         var vin = new Option<string?>("--vin") { Description = "VIN, all 17 signs" };
         var built = new Option<string?>("--built") { Description = "day of building, such as 2024-03-31" };
-        var (data, json) = (Data(), Json());
-        var look = new Command("for", "Look a machine up in the lists.") { make, model, year, vin, built, data, json };
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
+        var look = new Command("for", "Look a machine up in the lists.")
+        {
+            make,
+            model,
+            year,
+            vin,
+            built,
+            data,
+            group,
+            json,
+        };
         look.SetAction(parsed =>
         {
             var (machine, why) = AskedMachineText.Read(
@@ -72,7 +84,12 @@ internal static class CampaignsCommand
                 parsed.GetValue(vin),
                 parsed.GetValue(built)
             );
-            return LookUp.Run(machine, why, parsed.GetRequiredValue(data), parsed.GetValue(json));
+            return LookUp.Run(
+                machine,
+                why,
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
+                parsed.GetValue(json)
+            );
         });
         return look;
     }
@@ -82,7 +99,7 @@ internal static class CampaignsCommand
         var number = new Argument<string>("NUMBER") { Description = "its number; dashes and capitals are no matter" };
         var because = new Option<string>("--because") { Description = "why", Required = true };
         var by = new Option<string>("--by") { Description = "who decides", Required = true };
-        var data = Data();
+        var (data, group) = (Data(), GroupOption.Create());
         var withdraw = new Command(
             "withdraw",
             "Take a campaign of the shop's own lists back. It is kept on record, with who did and why."
@@ -92,13 +109,14 @@ internal static class CampaignsCommand
             because,
             by,
             data,
+            group,
         };
         withdraw.SetAction(parsed =>
             Withdraw.Run(
                 parsed.GetRequiredValue(number),
                 parsed.GetRequiredValue(because),
                 parsed.GetRequiredValue(by),
-                parsed.GetRequiredValue(data)
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group)
             )
         );
         return withdraw;

@@ -1,13 +1,14 @@
 using System.Text.Json.Nodes;
 using Witnessmark.Bench.Campaigns;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Campaigns;
 
 namespace Witnessmark.Campaigns;
 
 /// <summary>One run of <c>campaigns import</c>.</summary>
-internal sealed class ImportRun(string file, string folder, string? asideFile, bool json)
+internal sealed class ImportRun(string file, CommandPlace place, string? asideFile, bool json)
 {
     /// <summary>What a shell calls a program that Ctrl+C ended.</summary>
     public const int Cancelled = 130;
@@ -46,7 +47,7 @@ internal sealed class ImportRun(string file, string folder, string? asideFile, b
                 Console.Error.WriteLine(mistake);
             return Fail("Nothing was imported.", ExitCode.Malformed);
         }
-        return Say(CampaignStore.Open(folder).ImportOwn(campaigns, Path.GetFileName(file), Now()), []);
+        return Say(place.In(shop => shop.Campaigns().ImportOwn(campaigns, Path.GetFileName(file), Now())), []);
     }
 
     private int Public(CancellationToken cancel)
@@ -58,9 +59,9 @@ internal sealed class ImportRun(string file, string folder, string? asideFile, b
             return Fail($"{file}: a packed file (zip). Unpack it and import the text inside.", ExitCode.Malformed);
         using var aside = new AsideFile(asideFile);
         using var progress = new ProgressLine();
-        var totals = CampaignStore
-            .Open(folder)
-            .ImportPublic(list, Path.GetFileName(file), Now(), aside.Take, progress.Show, cancel);
+        var totals = place.In(shop =>
+            shop.Campaigns().ImportPublic(list, Path.GetFileName(file), Now(), aside.Take, progress.Show, cancel)
+        );
         progress.Dispose();
         return Say(totals, aside.First);
     }

@@ -1,5 +1,6 @@
 using Witnessmark.Bench.Toml;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Campaigns;
 
@@ -9,7 +10,7 @@ namespace Witnessmark.Campaigns;
 internal static class Withdraw
 {
     /// <summary>0 withdrawn, 2 there is no such campaign or something is missing, 3 no list was ever imported.</summary>
-    public static int Run(string number, string because, string by, string folder)
+    public static int Run(string number, string because, string by, CommandPlace place)
     {
         if (because.Trim().Length == 0)
             return Fail("--because: nothing stands there; say why in a few words.", ExitCode.Malformed);
@@ -17,9 +18,11 @@ internal static class Withdraw
             return Fail("--by: nothing stands there; the name of who decides is needed.", ExitCode.Malformed);
         try
         {
-            return CampaignStore.OpenIfThere(folder) is { } store
-                ? Say(number, store.Withdraw(number, because.Trim(), by.Trim(), TimeProvider.System.GetUtcNow()))
-                : Fail("No list was imported into this data folder. See campaigns import.", ExitCode.Refused);
+            return place.In(shop =>
+                shop.CampaignsIfThere() is { } store
+                    ? Say(number, store.Withdraw(number, because.Trim(), by.Trim(), TimeProvider.System.GetUtcNow()))
+                    : Fail($"No list was imported into {place.Called}. See campaigns import.", ExitCode.Refused)
+            );
         }
         catch (LedgerUnavailable broken)
         {

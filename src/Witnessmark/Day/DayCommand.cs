@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Calc;
 using Witnessmark.DaySolver;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Day;
 
@@ -30,23 +31,33 @@ internal static class DayCommand
             if (result.GetValueOrDefault<double>() is not (>= 0.1 and <= 600))
                 result.AddError($"--seconds {result.GetValueOrDefault<double>()}: 0.1 to 600 is allowed.");
         });
+        var group = GroupOption.Create();
         var json = new Option<bool>("--json") { Description = "Print JSON." };
         var command = new Command("day", "Plan the day: least lateness, then least time on the lifts.")
         {
             of,
             at,
             seconds,
+            group,
             json,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(of)!, parsed.GetValue(at), parsed.GetValue(seconds), parsed.GetValue(json))
+            Run(
+                CommandPlace.Of(parsed, parsed.GetValue(of)!, group),
+                parsed.GetValue(at),
+                parsed.GetValue(seconds),
+                parsed.GetValue(json)
+            )
         );
         return command;
     }
 
-    private static int Run(string of, string? at, double seconds, bool json)
+    private static int Run(CommandPlace of, string? at, double seconds, bool json)
     {
-        var asked = Directory.Exists(of) ? DayOnDisk.OfShop(of, at) : DayOnDisk.OfFile(new(of), at);
+        var asked =
+            Directory.Exists(of.Folder) ? DayOnDisk.OfShop(of, at)
+            : of.Group is null ? DayOnDisk.OfFile(new(of.Folder), at)
+            : DayAsked.Not($"{of.Folder}: --group goes with the folder of the shop's files.");
         if (asked.Question is not { } question)
         {
             foreach (var mistake in asked.Mistakes)

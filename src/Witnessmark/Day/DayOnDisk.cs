@@ -2,10 +2,9 @@ using Witnessmark.Bench.Day;
 using Witnessmark.Bench.JobFiles;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Toml;
+using Witnessmark.Groups;
 using Witnessmark.Judge;
 using Witnessmark.Ledger;
-using Witnessmark.Ledger.Sqlite;
-using Witnessmark.Ledger.Stock;
 using Witnessmark.Serve;
 using Witnessmark.Times;
 
@@ -46,32 +45,35 @@ internal static class DayOnDisk
         return mistakes.Count > 0 ? DayAsked.Not(Said(mistakes)) : new(question, [], []);
     }
 
-    /// <summary>From a data folder: the jobs that are open in its ledger.</summary>
-    public static DayAsked OfShop(string folder, string? at)
+    /// <summary>From a data folder or a shop of a group: the jobs that are open in its ledger.</summary>
+    public static DayAsked OfShop(CommandPlace of, string? at)
     {
         DateTime? moment = at is null ? DateTime.Now : ShopTime.Read(at);
         if (moment is not { } now)
             return DayAsked.Not($"--at {at}: a moment such as 2026-11-26T08:00 is allowed.");
-        var data = new DataFolder(folder);
-        var (bench, mistakes) = WorkbenchFiles.Read(data.Workbench());
-        if (bench is null)
-            return DayAsked.Not([.. mistakes.Select(m => $"{m}")]);
-        if (!File.Exists(data.In("ledger.db")))
-            return DayAsked.Not($"{folder}: there is no ledger.db in it.");
         try
         {
-            var ledger = SqliteLedger.Open(data.Path, TimeProvider.System);
-            var jobs = OpenJobs.Of(ledger, bench);
-            var (question, missing) = DayOfJobs.Of(bench, jobs, now, TimesOnDisk.Learnt(ledger, bench.Book));
-            var shelf = StockStore.OpenIfThere(data.Path)?.Shelf();
-            return question is null
-                ? DayAsked.Not(missing!)
-                : new(question, NotWhole.Of(bench, jobs, shelf, DateOnly.FromDateTime(now)), []);
+            return of.In(shop => OfShop(of, shop, now));
         }
         catch (LedgerUnavailable why)
         {
             return DayAsked.Not(why.Message);
         }
+    }
+
+    private static DayAsked OfShop(CommandPlace of, ShopPlace shop, DateTime now)
+    {
+        var (bench, mistakes) = of.Bench(shop);
+        if (bench is null)
+            return DayAsked.Not([.. mistakes.Select(m => $"{m}")]);
+        if (shop.LedgerIfThere() is not { } ledger)
+            return DayAsked.Not($"{of.Folder}: there is no ledger.db in it.");
+        var jobs = OpenJobs.Of(ledger, bench);
+        var (question, missing) = DayOfJobs.Of(bench, jobs, now, TimesOnDisk.Learnt(ledger, bench.Book));
+        var shelf = shop.StockIfThere()?.Shelf();
+        return question is null
+            ? DayAsked.Not(missing!)
+            : new(question, NotWhole.Of(bench, jobs, shelf, DateOnly.FromDateTime(now)), []);
     }
 
     private static string[] Said(Mistakes mistakes) => [.. mistakes.Sorted().Select(m => $"{m}")];

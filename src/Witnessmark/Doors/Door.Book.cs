@@ -29,13 +29,17 @@ public sealed record PersonInBook(string Name, string Role, bool Started, bool S
 /// <param name="LetInBy">Who gave the code.</param>
 /// <param name="At">When it came in.</param>
 /// <param name="Revoked">When it was shut out; null: it was not.</param>
+/// <param name="Here">Who is signed in on it now; null: nobody.</param>
+/// <param name="Since">Since when; null: nobody is.</param>
 public sealed record DeviceInBook(
     string Id,
     string Label,
     bool Shared,
     string LetInBy,
     DateTimeOffset At,
-    DateTimeOffset? Revoked
+    DateTimeOffset? Revoked,
+    string? Here = null,
+    DateTimeOffset? Since = null
 );
 
 /// <summary>An event in the book.</summary>
@@ -59,10 +63,34 @@ public sealed partial class Door
                         rows.CodeOf(p.Name, Now)
                     )),
             ],
-            [.. rows.Devices().Select(d => new DeviceInBook(d.Id, d.Label, d.Shared, d.LetInBy, d.At, d.Revoked))],
+            Devices(rows),
             [.. rows.Events(newest).Select(e => new EventInBook(e.At, e.What, e.Says))],
             EventChain.Fault(rows.AllEvents())
         ));
+
+    private DeviceInBook[] Devices(DoorRows rows)
+    {
+        var sessions = rows.Sessions().ToDictionary(s => s.Device);
+        return
+        [
+            .. rows.Devices()
+                .Select(d =>
+                {
+                    var here =
+                        sessions.GetValueOrDefault(d.Id) is { } s && SessionLife.End(s, d.Shared) > Now ? s : null;
+                    return new DeviceInBook(
+                        d.Id,
+                        d.Label,
+                        d.Shared,
+                        d.LetInBy,
+                        d.At,
+                        d.Revoked,
+                        here?.Person,
+                        here?.Started
+                    );
+                }),
+        ];
+    }
 
     /// <summary>Closes the door on the device that a lead has in hand: it is let in, and the lead is signed in.</summary>
     public Answered<CameIn> CloseOn(KeptDevice device, string lead, string secret)

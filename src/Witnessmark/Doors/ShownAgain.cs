@@ -8,7 +8,7 @@ namespace Witnessmark.Doors;
 /// <summary>What a lead's browser holds for some minutes after the passphrase was shown again: the moment, bound to the session by the shop's key.</summary>
 public static class ShownAgain
 {
-    /// <summary>For so long a passphrase that was shown is good for letting in and shutting out. Common practice, no source.</summary>
+    /// <summary>For so long a passphrase that was shown is good for what an open session is not enough for. Common practice, no source.</summary>
     public static readonly TimeSpan Life = TimeSpan.FromMinutes(5);
 
     /// <summary>For one session.</summary>

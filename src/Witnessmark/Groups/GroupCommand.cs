@@ -4,15 +4,19 @@ using Witnessmark.Ledger.PostgreSql;
 
 namespace Witnessmark.Groups;
 
-/// <summary><c>witnessmark group add|restored</c>: shops in the store of a group.</summary>
+/// <summary><c>witnessmark group add|restored|upgrade</c>: shops in the store of a group.</summary>
 public static class GroupCommand
 {
     /// <summary>The command.</summary>
     public static Command Create() =>
-        new("group", "A group of shops in one PostgreSQL: add a shop; go on after a dump was restored.")
+        new(
+            "group",
+            "A group of shops in one PostgreSQL: add a shop; go on after a dump was restored; bring its tables up to date."
+        )
         {
             Add(),
             Restored(),
+            Upgrade(),
         };
 
     private static Command Add()
@@ -71,6 +75,31 @@ public static class GroupCommand
             })
         );
         return restored;
+    }
+
+    private static Command Upgrade()
+    {
+        var group = GroupOption.Create();
+        group.Description =
+            $"file with a \"connection\" that may change the tables; without FILE its text is in {GroupFile.Variable}";
+        group.Required = true;
+        var upgrade = new Command(
+            "upgrade",
+            "After a newer program was put in place: makes the tables that the store lacks, for all of its shops. What is in it stays."
+        )
+        {
+            group,
+        };
+        upgrade.SetAction(parsed =>
+            Said(() =>
+                Console.Out.WriteLine(
+                    GroupAdmin.Upgrade(group.Of(parsed)!.Connection)
+                        ? "The store is up to date now. Start the servers of its shops anew, with this program."
+                        : "The store is up to date already."
+                )
+            )
+        );
+        return upgrade;
     }
 
     private static int Said(Action work)

@@ -1,7 +1,9 @@
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Keys;
 using Witnessmark.Ledger;
+using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Doors;
+using Witnessmark.Ledger.Machines;
 using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Ledger.Stock;
 using Witnessmark.LogBooks;
@@ -19,6 +21,24 @@ public sealed class GroupPlace(GroupShop shop, byte[] key) : ShopPlace
 
     /// <inheritdoc />
     public override ShopLedger Ledger => shop.Ledger;
+
+    /// <inheritdoc />
+    public override ShopLedger? LedgerIfThere() => shop.Ledger;
+
+    /// <inheritdoc />
+    public override GroupSheets? Sheets => shop.Sheets;
+
+    /// <inheritdoc />
+    public override MachineRegister? MachinesIfThere() => shop.Register.IsEmpty ? null : shop.Register;
+
+    /// <inheritdoc />
+    public override MachineRegister Machines() => shop.Register;
+
+    /// <inheritdoc />
+    public override CampaignStore? CampaignsIfThere() => shop.Campaigns.Lists().Count == 0 ? null : shop.Campaigns;
+
+    /// <inheritdoc />
+    public override CampaignStore Campaigns() => shop.Campaigns;
 
     /// <inheritdoc />
     public override DoorStore? DoorIfThere() => shop.Door;

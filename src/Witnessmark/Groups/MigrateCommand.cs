@@ -24,13 +24,6 @@ public static class MigrateCommand
         };
         var to = new Option<string>("--to") { Description = $"where to: {Postgres}", Required = true };
         to.AcceptOnlyFromAmong(Postgres);
-        var without = new Option<string[]>("--without")
-        {
-            Description =
-                $"registers that stay behind, for the store has no place for them yet: {string.Join(", ", OwnFiles.NotInTheStore.Keys)}",
-            AllowMultipleArgumentsPerToken = true,
-        };
-        without.AcceptOnlyFromAmong([.. OwnFiles.NotInTheStore.Keys]);
         var group = GroupOption.Create();
         group.Required = true;
         var migrate = new Command(
@@ -41,32 +34,19 @@ public static class MigrateCommand
             to,
             data,
             group,
-            without,
         };
         migrate.SetAction(parsed =>
-            Run(
-                parsed.GetRequiredValue(data),
-                () => group.Of(parsed)!,
-                parsed.GetValue(without) ?? [],
-                Console.Out,
-                Console.Error
-            )
+            Run(parsed.GetRequiredValue(data), () => group.Of(parsed)!, Console.Out, Console.Error)
         );
         return migrate;
     }
 
     /// <summary>The exit code.</summary>
-    public static int Run(
-        string data,
-        Func<GroupFile> group,
-        IReadOnlyList<string> without,
-        TextWriter output,
-        TextWriter errors
-    )
+    public static int Run(string data, Func<GroupFile> group, TextWriter output, TextWriter errors)
     {
         try
         {
-            if (Refusal(data, without) is { } refusal)
+            if (Refusal(data) is { } refusal)
                 throw new IOException(refusal);
             // a folder that was never served has no such file, and is left without it
             using var held = File.Exists(Path.Combine(data, ServedFolder.FileName)) ? ServedFolder.Hold(data) : null;
@@ -91,11 +71,8 @@ public static class MigrateCommand
         }
     }
 
-    private static string? Refusal(string data, IReadOnlyList<string> without) =>
-        !File.Exists(Path.Combine(data, SqliteLedger.FileName)) ? $"There is no ledger in {data}."
-        : OwnFiles.LeftBehind(data, without) is { Count: > 0 } left
-            ? $"{data} has what the store has no place for yet: {string.Join(", ", left)}. Nothing was copied. To copy the rest: --without {string.Join(" ", left)}"
-        : null;
+    private static string? Refusal(string data) =>
+        File.Exists(Path.Combine(data, SqliteLedger.FileName)) ? null : $"There is no ledger in {data}.";
 
     private static Dictionary<string, string> Photographs(string data)
     {

@@ -2,7 +2,7 @@ using Witnessmark.Serve;
 
 namespace Witnessmark.Groups;
 
-/// <summary>What the servers of a group do not do yet, they say by name: kept beside the store, each server would have its own.</summary>
+/// <summary>What makes no sense in a group, its servers say by name.</summary>
 internal static class NotInGroup
 {
     /// <summary>This address does nothing in a group.</summary>

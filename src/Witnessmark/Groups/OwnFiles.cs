@@ -11,18 +11,13 @@ namespace Witnessmark.Groups;
 /// <summary>What a server by itself writes into its data folder. Beside a group's store none of it may lie: two servers would have two of it.</summary>
 internal static class OwnFiles
 {
-    /// <summary>Registers that the store has no tables for yet, by the name that <c>migrate --without</c> takes.</summary>
-    public static readonly IReadOnlyDictionary<string, string> NotInTheStore = new Dictionary<string, string>
-    {
-        ["campaigns"] = CampaignStore.FileName,
-        ["machines"] = MachineRegister.FileName,
-    };
-
     private static readonly string[] InTheStore =
     [
         SqliteLedger.FileName,
         DoorStore.FileName,
         StockStore.FileName,
+        MachineRegister.FileName,
+        CampaignStore.FileName,
         "photographs",
         LogBookFiles.Folder,
         "keys/shop.json",
@@ -30,16 +25,5 @@ internal static class OwnFiles
 
     /// <summary>The first of them in a folder, or null.</summary>
     public static string? FirstIn(string folder) =>
-        InTheStore
-            .Concat(NotInTheStore.Values)
-            .Append(CertificateFolder.ServerFile)
-            .FirstOrDefault(name => Path.Exists(Path.Combine(folder, name)));
-
-    /// <summary>The registers in a folder that cannot be copied, and were not said to be left.</summary>
-    public static IReadOnlyList<string> LeftBehind(string folder, IReadOnlyList<string> without) =>
-        [
-            .. NotInTheStore
-                .Where(r => Path.Exists(Path.Combine(folder, r.Value)) && !without.Contains(r.Key))
-                .Select(r => r.Key),
-        ];
+        InTheStore.Append(CertificateFolder.ServerFile).FirstOrDefault(name => Path.Exists(Path.Combine(folder, name)));
 }

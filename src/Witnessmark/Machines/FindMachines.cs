@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Machines;
 
@@ -11,12 +12,12 @@ namespace Witnessmark.Machines;
 internal static class FindMachines
 {
     /// <summary>0 looked for, 2 the question or the register cannot be read, 3 there is no register.</summary>
-    public static int Run(string find, string folder, bool json) =>
+    public static int Run(string find, CommandPlace place, bool json) =>
         InRegister(
-            folder,
-            _ =>
+            place,
+            register =>
             {
-                if (FoundAnswer.Of(find, folder) is not { } answer)
+                if (FoundAnswer.Of(find, register) is not { } answer)
                     return Fail(FoundAnswer.TooShort(find), ExitCode.Malformed);
                 if (json)
                     JsonText.Print((JsonObject)JsonSerializer.SerializeToNode(answer, JsonSerializerOptions.Web)!);
@@ -27,9 +28,9 @@ internal static class FindMachines
         );
 
     /// <summary>0 forgotten or nobody was on record, 2 there is no such machine, 3 there is no register.</summary>
-    public static int ForgetOwner(string id, string folder) =>
+    public static int ForgetOwner(string id, CommandPlace place) =>
         InRegister(
-            folder,
+            place,
             register =>
             {
                 if (register.ForgetOwner(id) is not { } known)
@@ -43,13 +44,18 @@ internal static class FindMachines
             }
         );
 
-    private static int InRegister(string folder, Func<MachineRegister, int> work)
+    private static int InRegister(CommandPlace place, Func<MachineRegister, int> work)
     {
         try
         {
-            return MachineRegister.OpenIfThere(folder) is { } register
-                ? work(register)
-                : Fail("No machines were ever imported into this data folder. See machines import.", ExitCode.Refused);
+            return place.In(shop =>
+                shop.MachinesIfThere() is { } register
+                    ? work(register)
+                    : Fail(
+                        $"No machines were ever imported into {place.Called}. See machines import.",
+                        ExitCode.Refused
+                    )
+            );
         }
         catch (LedgerUnavailable broken)
         {

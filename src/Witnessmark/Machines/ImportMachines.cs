@@ -3,13 +3,14 @@ using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Calc;
 using Witnessmark.Campaigns;
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
 using Witnessmark.Ledger.Machines;
 
 namespace Witnessmark.Machines;
 
 /// <summary>One run of <c>machines import</c>.</summary>
-internal sealed class ImportMachines(string file, string? map, string folder, string? asideFile, bool json)
+internal sealed class ImportMachines(string file, string? map, CommandPlace place, string? asideFile, bool json)
 {
     private const string Nothing = "Nothing was imported.";
     private string? mapBeingRead;
@@ -57,7 +58,11 @@ internal sealed class ImportMachines(string file, string? map, string folder, st
         }
         var report = new ImportReport(file, asideFile, columns.NotTaken, everyRow: json);
         var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
-        MachineRegister.Open(folder).Import(list.Rows().Select(r => Row(r, columns, today)), report.Take, cancel);
+        place.In(shop =>
+        {
+            shop.Machines().Import(list.Rows().Select(r => Row(r, columns, today)), report.Take, cancel);
+            return true;
+        });
         report.Finish();
         return ExitCode.Ok;
     }

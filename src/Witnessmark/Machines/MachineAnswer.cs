@@ -12,10 +12,9 @@ internal sealed record FoundAnswer(string Find, bool More, IReadOnlyList<Machine
     /// <summary>What is wrong with a text that is too short.</summary>
     public static string TooShort(string? find) => $"find: \"{find}\"; at least 3 letters or digits are needed.";
 
-    /// <summary>Looks in the register of a data folder; null when the text is too short.</summary>
-    public static FoundAnswer? Of(string find, string folder)
+    /// <summary>Looks in the register of a shop, null when it has none; null when the text is too short.</summary>
+    public static FoundAnswer? Of(string find, MachineRegister? register)
     {
-        var register = MachineRegister.OpenIfThere(folder);
         if (register is null)
             return new(find, false, []);
         return register.Find(find) is { } found

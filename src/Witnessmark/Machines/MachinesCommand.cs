@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Machines;
 
@@ -27,12 +28,13 @@ internal static class MachinesCommand
             Description = "which column says what: vin=Frame,plate=Registration, or a TOML file with [columns]",
         };
         var aside = new Option<string?>("--set-aside") { Description = "file for the rows that were not taken" };
-        var (data, json) = (Data(), Json());
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
         var import = new Command("import", "Take a list in. Ctrl+C leaves everything as it was.")
         {
             file,
             map,
             data,
+            group,
             aside,
             json,
         };
@@ -44,7 +46,7 @@ internal static class MachinesCommand
                         new ImportMachines(
                             parsed.GetRequiredValue(file),
                             parsed.GetValue(map),
-                            parsed.GetRequiredValue(data),
+                            CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
                             parsed.GetValue(aside),
                             parsed.GetValue(json)
                         ).Run(cancel),
@@ -60,10 +62,14 @@ internal static class MachinesCommand
         {
             Description = "three or more letters or digits of VIN, frame number, plate, id or owner",
         };
-        var (data, json) = (Data(), Json());
-        var find = new Command("find", "Find machines in the register.") { text, data, json };
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
+        var find = new Command("find", "Find machines in the register.") { text, data, group, json };
         find.SetAction(parsed =>
-            FindMachines.Run(parsed.GetRequiredValue(text), parsed.GetRequiredValue(data), parsed.GetValue(json))
+            FindMachines.Run(
+                parsed.GetRequiredValue(text),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
+                parsed.GetValue(json)
+            )
         );
         return find;
     }
@@ -71,10 +77,18 @@ internal static class MachinesCommand
     private static Command ForgetOwner()
     {
         var id = new Argument<string>("ID") { Description = "the machine's id" };
-        var data = Data();
-        var forget = new Command("forget-owner", "Take away who brings a machine; its record stays.") { id, data };
+        var (data, group) = (Data(), GroupOption.Create());
+        var forget = new Command("forget-owner", "Take away who brings a machine; its record stays.")
+        {
+            id,
+            data,
+            group,
+        };
         forget.SetAction(parsed =>
-            FindMachines.ForgetOwner(parsed.GetRequiredValue(id), parsed.GetRequiredValue(data))
+            FindMachines.ForgetOwner(
+                parsed.GetRequiredValue(id),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group)
+            )
         );
         return forget;
     }

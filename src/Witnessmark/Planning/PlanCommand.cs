@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Ledger;
 
 namespace Witnessmark.Planning;
@@ -19,25 +20,35 @@ internal static class PlanCommand
         {
             Description = "Data folder: earlier visits from its ledger, open campaigns from its lists.",
         };
+        var group = GroupOption.Create();
         var command = new Command("plan", "What to do today, what to get ready, and in which order.")
         {
             file,
             json,
             data,
+            group,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(file)!, parsed.GetValue(data)?.FullName, parsed.GetValue(json))
+            Run(
+                parsed.GetValue(file)!,
+                parsed.GetValue(data) is null && parsed.GetResult(group) is null
+                    ? null
+                    : CommandPlace.Of(parsed, parsed.GetValue(data)?.FullName ?? "", group),
+                parsed.GetValue(json)
+            )
         );
         return command;
     }
 
-    private static int Run(FileInfo file, string? data, bool json)
+    private static int Run(FileInfo file, CommandPlace? shop, bool json)
     {
-        if (data is not null && !Directory.Exists(data))
-            return Wrong($"There is no folder \"{data}\".");
+        if (shop is { Group: null } && !Directory.Exists(shop.Folder))
+            return Wrong($"There is no folder \"{shop.Folder}\".");
         try
         {
-            var (plan, mistakes) = PlanOnDisk.Read(file, data);
+            var (plan, mistakes) = shop is null
+                ? PlanOnDisk.Read(file, null)
+                : shop.In(place => PlanOnDisk.Read(file, place));
             if (plan is null)
             {
                 foreach (var mistake in mistakes)

@@ -7,9 +7,7 @@ using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Bench.Times;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Judge;
-using Witnessmark.Ledger.Campaigns;
-using Witnessmark.Ledger.Sqlite;
-using Witnessmark.Ledger.Stock;
+using Witnessmark.Serve;
 using Witnessmark.Times;
 
 namespace Witnessmark.Planning;
@@ -23,8 +21,8 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
 {
     /// <summary>The plan, or every mistake in the files.</summary>
     /// <param name="file">The job file; files of earlier visits are named in it.</param>
-    /// <param name="data">A data folder whose ledger and campaign lists are asked too, or null.</param>
-    public static (PlanOnDisk? Plan, IReadOnlyList<Mistake> Mistakes) Read(FileInfo file, string? data)
+    /// <param name="data">A shop whose ledger and campaign lists are asked too, or null.</param>
+    public static (PlanOnDisk? Plan, IReadOnlyList<Mistake> Mistakes) Read(FileInfo file, ShopPlace? data)
     {
         var (steps, bench, header, mistakes) = JobOnDisk.Read(file, new Dictionary<string, byte[]>());
         if (steps is null)
@@ -50,7 +48,13 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
         return (Of(job, bench, question, new(header.Day.ToDateTime(default), TimeSpan.Zero), data), []);
     }
 
-    private static PlanOnDisk Of(JobState job, Workbench bench, PlanQuestion question, DateTimeOffset now, string? data)
+    private static PlanOnDisk Of(
+        JobState job,
+        Workbench bench,
+        PlanQuestion question,
+        DateTimeOffset now,
+        ShopPlace? data
+    )
     {
         var lines = JobPlan.Of(job, Proposal.Of(bench, question), bench.Book);
         var done = job
@@ -58,7 +62,7 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
             .Select(p => p.Point.Id)
             .ToHashSet();
         Point[] open = [.. lines.Select(l => l.Point).Where(p => !done.Contains(p.Id))];
-        var stock = data is null ? null : StockStore.OpenIfThere(data)?.Shelf();
+        var stock = data is null ? null : data.StockIfThere()?.Shelf();
         return new(
             job,
             lines,
@@ -71,9 +75,9 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
         );
     }
 
-    private static IEnumerable<JobState> InLedger(string data, JobState job, Workbench bench)
+    private static IEnumerable<JobState> InLedger(ShopPlace data, JobState job, Workbench bench)
     {
-        var ledger = SqliteLedger.Open(data, TimeProvider.System);
+        var ledger = data.Ledger;
         return ledger
             .Jobs()
             .Where(j => j.Job != job.Job)
@@ -81,10 +85,10 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
             .Where(j => j.Arrival?.Sheet.Id == job.Arrival!.Sheet.Id);
     }
 
-    private static IReadOnlyList<FoundCampaign>? Campaigns(string data, JobState job)
+    private static IReadOnlyList<FoundCampaign>? Campaigns(ShopPlace data, JobState job)
     {
         var arrival = job.Arrival!;
-        if (arrival.Machine.Make is not { } make || CampaignStore.OpenIfThere(data) is not { } store)
+        if (arrival.Machine.Make is not { } make || data.CampaignsIfThere() is not { } store)
             return arrival.Campaigns;
         var machine = new AskedMachine(make, arrival.Sheet.Name, arrival.Machine.Year, arrival.Machine.Vin);
         var matches = CampaignMatches.Of(store.Of(machine), machine);

@@ -11,12 +11,8 @@ public static class Api
     /// <summary>What the client and this server agreed on; both say it.</summary>
     public const int Protocol = 1;
 
-    private static Sentence Figures =>
-        $"In a group of shops a figure is set in the files that every server has a copy of, not here.";
     private static Sentence OwnShop =>
         $"A group of shops holds no invented one: its shops are made by witnessmark group add and migrate.";
-    private static Sentence Campaigns => $"Recalls and bulletins are not in the store of a group of shops yet.";
-    private static Sentence Machines => $"The register of machines is not in the store of a group of shops yet.";
 
     /// <summary>Puts every path of the API where it is.</summary>
     public static void MapApi(this WebApplication app)
@@ -24,19 +20,19 @@ public static class Api
         var api = app.MapGroup("/api");
         api.MapGet("/health", () => new { Ok = true }).ForAnyone();
         api.MapGet("/workbench", WorkbenchFilesEndpoint.Get).ForReaders();
-        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).OnlyInFolder(Figures).ForLeads();
-        api.MapPost("/own-shop", OwnShopEndpoint.Post).OnlyInFolder(OwnShop).ForLeads();
+        api.MapPut("/sheets/{sheet}/figures/{key}", FiguresEndpoint.Put).ForLeads().ShownLately();
+        api.MapPost("/own-shop", OwnShopEndpoint.Post).OnlyInFolder(OwnShop).ForLeads().ShownLately();
         api.MapGet("/entries", EntriesEndpoint.Get).ForReaders();
         api.MapPost("/entries", EntriesEndpoint.Post).ForTechnicians();
         api.MapGet("/news", NewsEndpoint.Get).ForReaders();
         api.MapGet("/day", (DayEndpoint day, string? language) => day.Get(language)).ForReaders();
-        api.MapGet("/campaigns", CampaignsEndpoint.Get).OnlyInFolder(Campaigns).ForReaders();
-        api.MapGet("/machines", MachinesEndpoint.Find).OnlyInFolder(Machines).ForReaders();
-        api.MapGet("/machines/{id}", MachinesEndpoint.Get).OnlyInFolder(Machines).ForReaders();
+        api.MapGet("/campaigns", CampaignsEndpoint.Get).ForReaders();
+        api.MapGet("/machines", MachinesEndpoint.Find).ForReaders();
+        api.MapGet("/machines/{id}", MachinesEndpoint.Get).ForReaders();
         api.MapGet("/machines/{id}/points/{point}/fleet", FleetEndpoint.Get).ForReaders();
         api.MapGet("/stock", StockEndpoint.Get).ForReaders();
         api.MapPost("/stock/moves", StockEndpoint.Post).ForTechnicians();
-        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).OnlyInFolder(Machines).ForLeads();
+        api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).ForLeads().ShownLately();
         api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get).ForReaders();
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put).ForTechnicians();
         api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf).ForReaders("a handover sheet");

@@ -12,13 +12,13 @@ public static class CampaignsEndpoint
         string? model,
         string? year,
         string? vin,
-        DataFolder data,
+        ServedShop shop,
         HttpRequest request
     )
     {
         var (machine, why) = AskedMachineText.Read(make, model, year, vin);
         return machine is null
             ? Failure.Of(400, why!)
-            : Results.Json(CampaignAnswer.Of(machine, data.Path, AskedTongue.Of(request)));
+            : Results.Json(CampaignAnswer.Of(machine, shop.Place.CampaignsIfThere(), AskedTongue.Of(request)));
     }
 }

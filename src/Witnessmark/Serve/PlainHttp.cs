@@ -5,7 +5,7 @@ namespace Witnessmark.Serve;
 
 /// <summary>
 /// What plain HTTP gives beside HTTPS: all to this computer itself, for which browsers make no difference; to others the page that
-/// leads to trust, and the way to HTTPS.
+/// leads to trust, and for pages the way to HTTPS.
 /// </summary>
 public static class PlainHttp
 {
@@ -42,6 +42,11 @@ public static class PlainHttp
         if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method))
             return Failure
                 .Of(403, "Over this network the shop takes nothing in without HTTPS. Keep it and send it there.")
+                .ExecuteAsync(context);
+        // a program that asks in the open has to notice
+        if (request.Path.StartsWithSegments("/api"))
+            return Failure
+                .Of(403, "Over this network the shop answers by HTTPS only. Ask at its https address.")
                 .ExecuteAsync(context);
         var host = port == HttpsPort ? new(request.Host.Host) : new HostString(request.Host.Host, port);
         // 307, not 308: browsers would remember the way after the shop has gone back to plain HTTP

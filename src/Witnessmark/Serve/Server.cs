@@ -6,7 +6,6 @@ using Witnessmark.Doctor;
 using Witnessmark.Doors;
 using Witnessmark.Groups;
 using Witnessmark.Ledger.PostgreSql;
-using Witnessmark.Ledger.Sqlite;
 using Witnessmark.OwnShop;
 
 namespace Witnessmark.Serve;
@@ -37,7 +36,7 @@ public static class Server
                     data,
                     ref listening,
                     shown,
-                    () => new FolderPlace(data, SqliteLedger.Open(data.Path, TimeProvider.System)),
+                    () => FolderPlace.Opened(data),
                     shop => Begin(data, demo, shop),
                     $"Data folder: {data.Path}"
                 );
@@ -150,6 +149,7 @@ public static class Server
         app.UsePlainFailures();
         app.UsePlainHttp(listening);
         app.UseDoor();
+        app.UseNewestFigures();
         app.UseRateLimiter();
         app.UseCompression();
         app.MapTrust(listening, shown);

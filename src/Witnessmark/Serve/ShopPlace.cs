@@ -1,7 +1,10 @@
 using Witnessmark.Bench.Photographs;
 using Witnessmark.Keys;
 using Witnessmark.Ledger;
+using Witnessmark.Ledger.Campaigns;
 using Witnessmark.Ledger.Doors;
+using Witnessmark.Ledger.Machines;
+using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.Ledger.Stock;
 using Witnessmark.LogBooks;
 
@@ -15,6 +18,24 @@ public abstract class ShopPlace
 
     /// <summary>The entries.</summary>
     public abstract ShopLedger Ledger { get; }
+
+    /// <summary>The entries; null when there is no ledger yet.</summary>
+    public abstract ShopLedger? LedgerIfThere();
+
+    /// <summary>Revisions of figure sheets made on a screen; null where they are files.</summary>
+    public abstract GroupSheets? Sheets { get; }
+
+    /// <summary>The machines; null when no list was ever taken in.</summary>
+    public abstract MachineRegister? MachinesIfThere();
+
+    /// <summary>The machines; made when they are not there.</summary>
+    public abstract MachineRegister Machines();
+
+    /// <summary>Recalls and bulletins; null when no list was ever taken in.</summary>
+    public abstract CampaignStore? CampaignsIfThere();
+
+    /// <summary>Recalls and bulletins; made when they are not there.</summary>
+    public abstract CampaignStore Campaigns();
 
     /// <summary>Who may come in; null when the shop never had a door.</summary>
     public abstract DoorStore? DoorIfThere();

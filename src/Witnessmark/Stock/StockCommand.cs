@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Groups;
 
 namespace Witnessmark.Stock;
 
@@ -31,19 +32,25 @@ internal static class StockCommand
             Description = "words in id, name, place or use",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var (data, json) = (Data(), Json());
-        var show = new Command("show", "What there is.") { text, data, json };
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
+        var show = new Command("show", "What there is.") { text, data, group, json };
         show.SetAction(parsed =>
-            StockOnDisk.Show(parsed.GetValue(text), parsed.GetRequiredValue(data), parsed.GetValue(json))
+            StockOnDisk.Show(
+                parsed.GetValue(text),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
+                parsed.GetValue(json)
+            )
         );
         return show;
     }
 
     private static Command ToReorder()
     {
-        var (data, json) = (Data(), Json());
-        var reorder = new Command("reorder", "What has to be ordered, longest lead time first.") { data, json };
-        reorder.SetAction(parsed => StockOnDisk.ToReorder(parsed.GetRequiredValue(data), parsed.GetValue(json)));
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
+        var reorder = new Command("reorder", "What has to be ordered, longest lead time first.") { data, group, json };
+        reorder.SetAction(parsed =>
+            StockOnDisk.ToReorder(CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group), parsed.GetValue(json))
+        );
         return reorder;
     }
 
@@ -56,8 +63,8 @@ internal static class StockCommand
         var batch = new Option<string?>("--batch") { Description = "what its maker printed on it" };
         var job = new Option<string?>("--job") { Description = "number of the job" };
         var why = new Option<string?>("--why") { Description = "in your own words" };
-        var (data, json) = (Data(), Json());
-        var command = new Command(kind, says) { item, amount, by, size, batch, job, why, data, json };
+        var (data, group, json) = (Data(), GroupOption.Create(), Json());
+        var command = new Command(kind, says) { item, amount, by, size, batch, job, why, data, group, json };
         command.SetAction(parsed =>
             StockOnDisk.Move(
                 new(
@@ -71,7 +78,7 @@ internal static class StockCommand
                     parsed.GetValue(job),
                     parsed.GetValue(why)
                 ),
-                parsed.GetRequiredValue(data),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
                 parsed.GetValue(json)
             )
         );

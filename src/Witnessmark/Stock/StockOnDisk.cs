@@ -1,10 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.Stock;
 using Witnessmark.Calc;
-using Witnessmark.Ledger.Stock;
+using Witnessmark.Groups;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Stock;
@@ -12,12 +11,12 @@ namespace Witnessmark.Stock;
 /// <summary><c>witnessmark stock</c> in a data folder. 0 done, 2 the request or the shop's files cannot be read, 3 refused.</summary>
 internal static class StockOnDisk
 {
-    public static int Show(string? find, string folder, bool json) =>
+    public static int Show(string? find, CommandPlace at, bool json) =>
         InShop(
-            folder,
-            shop =>
+            at,
+            (shop, place) =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder), Tongue.English, find);
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.English, find);
                 if (json)
                     return Print(answer);
                 foreach (var item in answer.Items)
@@ -30,12 +29,12 @@ internal static class StockOnDisk
             }
         );
 
-    public static int ToReorder(string folder, bool json) =>
+    public static int ToReorder(CommandPlace at, bool json) =>
         InShop(
-            folder,
-            shop =>
+            at,
+            (shop, place) =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(folder), Tongue.English);
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.English);
                 if (json)
                     return Print(new { answer.ToOrder });
                 foreach (var order in answer.ToOrder)
@@ -49,14 +48,14 @@ internal static class StockOnDisk
             }
         );
 
-    public static int Move(MoveAsked asked, string folder, bool json) =>
+    public static int Move(MoveAsked asked, CommandPlace at, bool json) =>
         InShop(
-            folder,
-            shop =>
+            at,
+            (shop, place) =>
             {
                 var (answer, wrong, refused) = asked.Take(
                     shop,
-                    () => StockStore.Open(folder),
+                    place.Stock,
                     TimeProvider.System.GetLocalNow(),
                     Tongue.English
                 );
@@ -71,16 +70,19 @@ internal static class StockOnDisk
             }
         );
 
-    private static Shelf ShelfIn(string folder) => StockStore.OpenIfThere(folder)?.Shelf() ?? Shelf.Empty;
+    private static Shelf ShelfIn(ShopPlace place) => place.StockIfThere()?.Shelf() ?? Shelf.Empty;
 
-    private static int InShop(string folder, Func<Workshop, int> work)
+    private static int InShop(CommandPlace at, Func<Workshop, ShopPlace, int> work)
     {
         try
         {
-            var (bench, mistakes) = WorkbenchFiles.Read(new DataFolder(folder).Workbench());
-            foreach (var mistake in mistakes)
-                Console.Error.WriteLine(mistake);
-            return bench is null ? ExitCode.Malformed : work(bench.Workshop);
+            return at.In(place =>
+            {
+                var (bench, mistakes) = at.Bench(place);
+                foreach (var mistake in mistakes)
+                    Console.Error.WriteLine(mistake);
+                return bench is null ? ExitCode.Malformed : work(bench.Workshop, place);
+            });
         }
         catch (IOException broken)
         {

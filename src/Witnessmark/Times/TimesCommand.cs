@@ -2,9 +2,9 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Times;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Times;
@@ -23,43 +23,56 @@ internal static class TimesCommand
             Description = "data folder of the shop",
             DefaultValueFactory = _ => "data",
         };
+        var group = GroupOption.Create();
         var json = new Option<bool>("--json") { Description = "the answer as JSON" };
         var command = new Command("times", "Planned times that moved from the book's, as the shop's own jobs showed.")
         {
             by,
             data,
+            group,
             json,
         };
-        command.SetAction(parsed => Run(parsed.GetValue(by), parsed.GetRequiredValue(data), parsed.GetValue(json)));
+        command.SetAction(parsed =>
+            Run(
+                parsed.GetValue(by),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
+                parsed.GetValue(json)
+            )
+        );
         return command;
     }
 
     /// <summary>0 answered, 2 the shop's files or its ledger cannot be read, or nobody has that name.</summary>
-    private static int Run(string? by, string folder, bool json)
+    private static int Run(string? by, CommandPlace place, bool json)
     {
         try
         {
-            var (bench, mistakes) = WorkbenchFiles.Read(new DataFolder(folder).Workbench());
-            foreach (var mistake in mistakes)
-                Console.Error.WriteLine(mistake);
-            if (bench is null)
-                return ExitCode.Malformed;
-            if (by is not null && !bench.Workshop.People.Contains(by))
-                return Fail($"by \"{by}\": one of {string.Join(", ", bench.Workshop.People)} is allowed.");
-            var learnt = TimesOnDisk.Learnt(folder, bench.Book);
-            var lines = bench
-                .Book.Points.Keys.SelectMany(id =>
-                    new[] { Of(id, "hands", learnt.Hands(id, by)), Of(id, "waits", learnt.Waits(id)) }
-                )
-                .Where(t => t.Doings > 0)
-                .ToArray();
-            Print(lines, json);
-            return ExitCode.Ok;
+            return place.In(shop => Run(by, place, shop, json));
         }
         catch (IOException broken)
         {
             return Fail(broken.Message);
         }
+    }
+
+    private static int Run(string? by, CommandPlace place, ShopPlace shop, bool json)
+    {
+        var (bench, mistakes) = place.Bench(shop);
+        foreach (var mistake in mistakes)
+            Console.Error.WriteLine(mistake);
+        if (bench is null)
+            return ExitCode.Malformed;
+        if (by is not null && !bench.Workshop.People.Contains(by))
+            return Fail($"by \"{by}\": one of {string.Join(", ", bench.Workshop.People)} is allowed.");
+        var learnt = TimesOnDisk.Learnt(shop, bench.Book);
+        var lines = bench
+            .Book.Points.Keys.SelectMany(id =>
+                new[] { Of(id, "hands", learnt.Hands(id, by)), Of(id, "waits", learnt.Waits(id)) }
+            )
+            .Where(t => t.Doings > 0)
+            .ToArray();
+        Print(lines, json);
+        return ExitCode.Ok;
     }
 
     private static void Print(TimeLine[] lines, bool json)

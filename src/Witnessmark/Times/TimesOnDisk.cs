@@ -2,18 +2,16 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Record;
 using Witnessmark.Bench.Times;
 using Witnessmark.Ledger;
-using Witnessmark.Ledger.Sqlite;
+using Witnessmark.Serve;
 
 namespace Witnessmark.Times;
 
 /// <summary>The times that a shop's ledger shows.</summary>
 internal static class TimesOnDisk
 {
-    /// <summary>Learnt from every entry of the ledger in a data folder; the book's where there is none.</summary>
-    public static LearntTimes Learnt(string folder, BenchBook book) =>
-        File.Exists(Path.Combine(folder, SqliteLedger.FileName))
-            ? Learnt(SqliteLedger.Open(folder, TimeProvider.System), book)
-            : LearntTimes.From(book, []);
+    /// <summary>Learnt from every entry of the ledger of a shop; the book's where there is none.</summary>
+    public static LearntTimes Learnt(ShopPlace shop, BenchBook book) =>
+        shop.LedgerIfThere() is { } ledger ? Learnt(ledger, book) : LearntTimes.From(book, []);
 
     /// <summary>Learnt from every entry of a ledger.</summary>
     public static LearntTimes Learnt(ShopLedger ledger, BenchBook book) =>

@@ -51,7 +51,6 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
     [Theory]
     [InlineData("/")]
     [InlineData("/jobs/412?from=day&x=%C3%BC")]
-    [InlineData("/api/entries?after=0")]
     public async Task Others_are_led_from_plain_HTTP_to_HTTPS(string path)
     {
         using var client = ShopFolder.Trusting();
@@ -69,6 +68,18 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
         asked.Headers.Add("X-Forwarded-For", "127.0.0.1");
         using var answer = await client.SendAsync(asked, stop);
         Assert.Equal(HttpStatusCode.TemporaryRedirect, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/api/entries?after=0")]
+    [InlineData("/api/health")]
+    public async Task What_others_ask_of_the_API_without_HTTPS_is_refused_and_not_led_on(string path)
+    {
+        using var client = ShopFolder.Trusting();
+        using var answer = await client.SendAsync(FromOutside(HttpMethod.Get, path), stop);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.Contains("by HTTPS only", await answer.Content.ReadAsStringAsync(stop));
+        Assert.Null(answer.Headers.Location);
     }
 
     [Fact]

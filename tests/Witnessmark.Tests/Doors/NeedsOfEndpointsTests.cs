@@ -44,6 +44,7 @@ public sealed class NeedsOfEndpointsTests
             null => "anyone",
             Role.Reader => "reader, technician, lead",
             Role.Technician => "technician, lead",
+            _ when endpoint.Metadata.GetMetadata<ShownLately>() is not null => "lead, passphrase again",
             _ => "lead",
         };
         var methods = endpoint.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["any"];

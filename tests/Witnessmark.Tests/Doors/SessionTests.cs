@@ -6,6 +6,18 @@ namespace Witnessmark.Tests.Doors;
 public sealed class SessionTests
 {
     [Fact]
+    public void The_book_shows_who_is_signed_in_where_until_it_ended()
+    {
+        using var shop = new ClosedShop();
+        DeviceInBook OnTablet() => shop.Door.Book(1).Devices.Single(d => d.Id == shop.Tablet.Id);
+        Assert.Null(OnTablet().Here);
+        shop.Started();
+        Assert.Equal((ClosedShop.Technician, shop.Clock.GetUtcNow()), (OnTablet().Here, OnTablet().Since!.Value));
+        shop.Clock.Pass(SessionLife.IdleShared);
+        Assert.Null(OnTablet().Here); // over by its time, though nobody ended it
+    }
+
+    [Fact]
     public void On_a_shared_device_a_quarter_of_an_hour_without_a_deed_ends_it()
     {
         using var shop = new ClosedShop();

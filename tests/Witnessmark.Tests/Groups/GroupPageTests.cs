@@ -27,8 +27,8 @@ public sealed partial class GroupPageTests : IDisposable
         Psql(Line("createdb group"));
         new GroupFile($"{store.Admin};Database=group", null).Write(In("admin.json"));
         var examples = Example().Matches(Page).ToDictionary(e => e.Groups["command"].Value.Split(" --")[0]);
-        Assert.Equal(5, examples.Count);
-        foreach (var first in (string[])["group add north", "migrate", "verify", "doctor"])
+        Assert.Equal(6, examples.Count);
+        foreach (var first in (string[])["group add north", "group upgrade", "migrate", "verify", "doctor"])
             Runs(examples[first]);
         Assert.Contains(
             "opened by this file",

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Http.Json;
 using Npgsql;
 using Witnessmark.Tests.Photographs;
 using Witnessmark.Tests.Serve;
@@ -31,6 +32,7 @@ public sealed class IsolationTests(StoreFixture fixture)
         )
             Assert.Equal(HttpStatusCode.Created, put.StatusCode);
         Assert.Equal([entry.Id], await theirs.Ids());
+        await OfRegisters(south, ours, theirs);
 
         Assert.Empty(await ours.Ids());
         foreach (
@@ -58,6 +60,37 @@ public sealed class IsolationTests(StoreFixture fixture)
         );
     }
 
+    private static async Task OfRegisters(GroupFolder south, RunningShop ours, RunningShop theirs)
+    {
+        const string found = "/api/machines?find=fell";
+        const string campaigns = "/api/campaigns?make=Tarnmoor&model=Fell%20640&year=2024";
+        var list = south.In("machines.csv");
+        await File.WriteAllTextAsync(list, "id,name,plate\nm1,Fell 640,HL 1\n");
+        Assert.Equal(0, GroupFolder.Run("machines", "import", list, "--group", south.Group).Exit);
+        Assert.Equal(0, GroupFolder.Run("campaigns", "import", Campaigns, "--group", south.Group).Exit);
+        using (
+            var set = await theirs.Client.PutAsJsonAsync("/api/sheets/fell-640/figures/chain.slack", Figures.Slack(4))
+        )
+            Assert.Equal(HttpStatusCode.OK, set.StatusCode);
+        Assert.Equal(1, (await theirs.Get(found)).GetProperty("machines").GetArrayLength());
+        Assert.Equal(0, (await ours.Get(found)).GetProperty("machines").GetArrayLength());
+        using (var one = await ours.Client.GetAsync("/api/machines/m1"))
+            Assert.Equal(HttpStatusCode.NotFound, one.StatusCode);
+        using (var forget = await ours.Client.DeleteAsync("/api/machines/m1/owner"))
+            Assert.Equal(HttpStatusCode.NotFound, forget.StatusCode);
+        Assert.True((await theirs.Get(campaigns)).GetProperty("lookedUp").GetBoolean());
+        Assert.False((await ours.Get(campaigns)).GetProperty("lookedUp").GetBoolean());
+        Assert.Contains(Figures.SlackPrinted, await theirs.Client.GetStringAsync("/api/workbench"));
+        Assert.DoesNotContain(Figures.SlackPrinted, await ours.Client.GetStringAsync("/api/workbench"));
+    }
+
+    private static readonly string Campaigns = Path.Combine(
+        AppContext.BaseDirectory,
+        "demo",
+        "campaigns",
+        "recalls.tsv"
+    );
+
     [Fact]
     public void Whoever_has_the_password_of_one_shop_gets_at_no_table_of_another()
     {
@@ -74,6 +107,7 @@ public sealed class IsolationTests(StoreFixture fixture)
         Assert.Equal(NoRights, Refusal(north, "ALTER TABLE turn DISABLE ROW LEVEL SECURITY"));
         Assert.Equal(NoRights, Refusal(north, "UPDATE entries SET \"By\" = 'Bram Okello'")); // not even its own
         Assert.Equal(NoRights, Refusal(north, "DELETE FROM event"));
+        Assert.Equal(NoRights, Refusal(north, "UPDATE sheet_revision SET body = ''"));
     }
 
     [Fact]
@@ -147,7 +181,7 @@ public sealed class IsolationTests(StoreFixture fixture)
             );
             var names = string.Join(", ", columns.Select(c => $"\"{c.Split(' ')[0]}\""));
             store.Sql(
-                $"INSERT INTO shop_{shop}.{table} ({names}) VALUES ({string.Join(", ", columns.Select(c => c.EndsWith("bigint", StringComparison.Ordinal) ? "1" : "'x'"))})"
+                $"INSERT INTO shop_{shop}.{table} ({names}) VALUES ({string.Join(", ", columns.Select(c => c.EndsWith("bigint", StringComparison.Ordinal) || c.EndsWith("precision", StringComparison.Ordinal) ? "1" : "'x'"))})"
             );
         }
     }

@@ -40,7 +40,7 @@ public sealed class TwoServersTests : IDisposable
     {
         await News();
         await EntriesPhotographsAndShelf();
-        await NothingBesideTheStore();
+        await RegistersAndFigures();
         await ASignThatTheStoreCannotKeep();
         Examined();
         await TheDoor();
@@ -74,35 +74,72 @@ public sealed class TwoServersTests : IDisposable
         Assert.True((await Json(await Post(other, move))).GetProperty("before").GetBoolean());
     }
 
-    private async Task NothingBesideTheStore()
+    private async Task RegistersAndFigures()
     {
-        foreach (
-            var (method, path, named) in new[]
-            {
-                ("GET", "/api/machines?find=fell", "register of machines"),
-                ("GET", "/api/machines/fell-640-0412", "register of machines"),
-                ("DELETE", "/api/machines/fell-640-0412/owner", "register of machines"),
-                ("GET", "/api/campaigns?make=Fell&model=640", "Recalls and bulletins"),
-                ("PUT", "/api/sheets/fell-640/figures/chain.slack", "a figure is set in the files"),
-            }
-        )
-        {
-            using var request = new HttpRequestMessage(new(method), path);
-            if (method == "PUT")
-                request.Content = JsonContent.Create(
-                    new
-                    {
-                        revision = 1,
-                        demand = "range",
-                        printed = "1 mm",
-                        origin = "x",
-                        by = Lead,
-                        why = "x",
-                    }
-                );
-            using var answer = await one.Client.SendAsync(request);
-            Assert.Contains(named, await HttpDevice.Said(answer, "error", HttpStatusCode.NotImplemented));
-        }
+        var list = shop.In("machines.csv");
+        await File.WriteAllTextAsync(list, "id,name,plate,owner\nm1,Fell 640,HL 1,Ada Brook\n");
+        Assert.Contains("1 taken", GroupFolder.Run("machines", "import", list, "--group", shop.Group).Says);
+        foreach (var server in (RunningShop[])[one, other])
+            Assert.Equal(
+                "Ada Brook",
+                (await server.Get("/api/machines/m1")).GetProperty("owner").GetProperty("name").GetString()
+            );
+        using (var gone = await one.Client.DeleteAsync("/api/machines/m1/owner"))
+            Assert.True((await Json(gone)).GetProperty("forgotten").GetBoolean());
+        Assert.Equal(JsonValueKind.Null, (await other.Get("/api/machines/m1")).GetProperty("owner").ValueKind);
+
+        const string campaigns = "/api/campaigns?make=Tarnmoor&model=Fell%20640&year=2024";
+        Assert.False((await one.Get(campaigns)).GetProperty("lookedUp").GetBoolean());
+        var recalls = Path.Combine(AppContext.BaseDirectory, "demo", "campaigns", "recalls.tsv");
+        Assert.Equal(0, GroupFolder.Run("campaigns", "import", recalls, "--group", shop.Group).Exit);
+        foreach (var server in (RunningShop[])[one, other])
+            Assert.NotEqual(0, (await server.Get(campaigns)).GetProperty("campaigns").GetArrayLength());
+
+        const string slack = "/api/sheets/fell-640/figures/chain.slack";
+        using (var set = await one.Client.PutAsJsonAsync(slack, Figures.Slack(4)))
+            Assert.Equal(5, (await Json(set)).GetProperty("revision").GetInt32());
+        Assert.Contains(Figures.SlackPrinted, await other.Client.GetStringAsync("/api/workbench"));
+        using (var stale = await other.Client.PutAsJsonAsync(slack, Figures.Slack(4, "10 to 11 mm")))
+            Assert.Contains("revision 5", await HttpDevice.Said(stale, "error", HttpStatusCode.Conflict));
+        using (var wrong = await other.Client.PutAsJsonAsync(slack, Figures.Slack(5, "30 to 15 mm")))
+            Assert.Contains("swapped", await HttpDevice.Said(wrong, "error", HttpStatusCode.Conflict));
+        using (var next = await other.Client.PutAsJsonAsync(slack, Figures.Slack(5, "16 to 29 mm")))
+            Assert.Equal(6, (await Json(next)).GetProperty("revision").GetInt32());
+        Assert.Contains("16 to 29 mm", await one.Client.GetStringAsync("/api/workbench"));
+        await ManyAtOnce(slack);
+        Assert.DoesNotContain(
+            ".r",
+            string.Concat(Directory.GetFiles(Path.Combine(shop.Files, "sheets")).Select(Path.GetFileName))
+        );
+        using (var another = shop.Serve()) // one that starts later
+            Assert.Contains("16 to 29 mm", await another.Client.GetStringAsync("/api/workbench"));
+        await OnlyInAFolder();
+    }
+
+    // each server looks at revision 6; of all of them one comes first
+    private async Task ManyAtOnce(string slack)
+    {
+        var answers = await Task.WhenAll(
+            Enumerable
+                .Range(0, 12)
+                .Select(i =>
+                    (i % 2 == 0 ? one : other).Client.PutAsJsonAsync(slack, Figures.Slack(6, $"{10 + i} to 40 mm"))
+                )
+        );
+        Assert.Single(answers, a => a.StatusCode == HttpStatusCode.OK);
+        Assert.Equal(11, answers.Count(a => a.StatusCode == HttpStatusCode.Conflict));
+        foreach (var answer in answers)
+            answer.Dispose();
+        Assert.Equal(
+            await one.Client.GetStringAsync("/api/workbench"),
+            await other.Client.GetStringAsync("/api/workbench")
+        );
+    }
+
+    private async Task OnlyInAFolder()
+    {
+        using var answer = await one.Client.PostAsJsonAsync("/api/own-shop", new { });
+        Assert.Contains("holds no invented one", await HttpDevice.Said(answer, "error", HttpStatusCode.NotImplemented));
     }
 
     // PostgreSQL 15 documentation, 8.3: the sign with code zero cannot be stored

@@ -1,0 +1,71 @@
+using Witnessmark.Bench.Jobs;
+using Witnessmark.Ledger.PostgreSql;
+using Witnessmark.Ledger.Sqlite;
+using Witnessmark.Serve;
+using Witnessmark.Tests.Serve;
+
+namespace Witnessmark.Tests.Groups;
+
+// Source: the same commands in a data folder, which have tests of their own: of a shop that is in the store they say the same.
+[Collection(StoreCollection.Name)]
+public sealed class CommandsInGroupTests(StoreFixture fixture)
+{
+    private static readonly string Demo = Path.Combine(AppContext.BaseDirectory, "demo");
+
+    [Fact]
+    public void They_say_of_the_store_what_they_say_of_a_data_folder()
+    {
+        using var shop = new GroupFolder("commanded", fixture.Store);
+        using var folder = new TempFolder();
+        DemoShop.Fill(new(folder.Path), AppContext.BaseDirectory);
+        var bench = WorkbenchFiles.Read(new DataFolder(folder.Path).Workbench()).Bench!;
+        using (var store = GroupShop.Open(shop.Connection, TimeProvider.System))
+            DemoShop.OpenFirstJob(store.Ledger, bench, TimeProvider.System);
+        DemoShop.OpenFirstJob(SqliteLedger.Open(folder.Path, TimeProvider.System), bench, TimeProvider.System);
+        var list = shop.In("machines.csv");
+        File.WriteAllText(list, "id,name,plate,owner\nm1,Fell 640,HL 1,Ada Brook\n");
+        var recalls = Path.Combine(Demo, "campaigns", "recalls.tsv");
+        var bulletins = Path.Combine(Demo, "campaigns", "bulletins.toml");
+        string[][] commands =
+        [
+            ["machines", "import", list],
+            ["machines", "find", "brook"],
+            ["machines", "find", "fell", "--json"],
+            ["machines", "forget-owner", "m1"],
+            ["machines", "find", "brook"],
+            ["campaigns", "import", recalls],
+            ["campaigns", "import", bulletins],
+            ["campaigns", "withdraw", "TW-31", "--because", "x", "--by", "Ines Tallow"],
+            ["campaigns", "for", "--make", "Tarnmoor", "--model", "Fell 640", "--year", "2024"],
+            ["stock", "receive", "split-pin-4", "3", "--by", "Ines Tallow"],
+            ["stock", "show", "split"],
+            ["stock", "reorder"],
+            ["times"],
+            ["plan", Path.Combine(Demo, "jobs", "412.toml")],
+        ];
+        foreach (var command in commands)
+        {
+            var here = GroupFolder.Run([.. command, "--data", folder.Path]);
+            string[] files = command[0] is "stock" or "times" ? ["--data", shop.Files] : [];
+            Assert.Equal(
+                (command[0], here),
+                (command[0], GroupFolder.Run([.. command, .. files, "--group", shop.Group]))
+            );
+            Assert.Equal(0, here.Exit);
+        }
+        var day = GroupFolder.Run("day", folder.Path, "--at", "2026-11-26T08:00", "--seconds", "1");
+        Assert.Contains("412", day.Says);
+        Assert.Equal(
+            day,
+            GroupFolder.Run("day", shop.Files, "--at", "2026-11-26T08:00", "--seconds", "1", "--group", shop.Group)
+        );
+        Assert.Contains(
+            "--group goes with the folder",
+            GroupFolder.Run("day", Path.Combine(Demo, "day.toml"), "--group", shop.Group).Says
+        );
+        Assert.Contains(
+            "There is no file",
+            GroupFolder.Run("machines", "find", "brook", "--group", shop.In("nowhere.json")).Says
+        );
+    }
+}
