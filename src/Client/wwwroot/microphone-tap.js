@@ -1,6 +1,6 @@
 // Runs beside the page's own work, so that no sample is lost while the page is busy.
 
-const BLOCK = 1024;
+const BLOCK = 4096;
 
 class Tap extends AudioWorkletProcessor {
   #block = new Float32Array(BLOCK);

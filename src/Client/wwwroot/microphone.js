@@ -1,7 +1,6 @@
 // The microphone as it is, nothing evened out. The last seconds stand in memory until newer ones push them out; nothing is kept or sent.
 
 const KEPT = 6; // s
-const RATE = 12_000; // samples a second: six times the highest pitch looked for, to which all sound would be thinned anyway; here the browser does it
 const EVENED = ["echoCancellation", "noiseSuppression", "autoGainControl"];
 let running;
 
@@ -18,7 +17,7 @@ export async function start() {
   try {
     const wanted = Object.fromEntries([...EVENED.map((name) => [name, false]), ["channelCount", 1]]);
     mine.stream = await navigator.mediaDevices.getUserMedia({ audio: wanted, video: false });
-    [mine.context, mine.source] = source(mine.stream);
+    mine.context = new AudioContext();
     await mine.context.audioWorklet.addModule("microphone-tap.js");
     await mine.context.resume();
     if (mine === running) listen(mine);
@@ -36,25 +35,13 @@ export function stop() {
   running = null;
 }
 
-// A browser that brings no sound from one rate to another says so here; then it is taken as it comes.
-function source(stream) {
-  const context = new AudioContext({ sampleRate: RATE });
-  try {
-    return [context, context.createMediaStreamSource(stream)];
-  } catch {
-    context.close().catch(() => {});
-    const own = new AudioContext();
-    return [own, own.createMediaStreamSource(stream)];
-  }
-}
-
 function listen(mine) {
-  const { context, source } = mine;
+  const { context, stream } = mine;
   mine.ring = new Float32Array(Math.ceil(KEPT * context.sampleRate));
   const tap = new AudioWorkletNode(context, "tap");
   tap.port.onmessage = ({ data }) => take(mine, data);
   const silence = new GainNode(context, { gain: 0 }); // a tap that leads nowhere is not worked by every browser
-  source.connect(tap).connect(silence).connect(context.destination);
+  context.createMediaStreamSource(stream).connect(tap).connect(silence).connect(context.destination);
 }
 
 function take(mine, samples) {
