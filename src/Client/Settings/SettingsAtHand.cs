@@ -8,6 +8,7 @@ namespace Witnessmark.Client.Settings;
 internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Tongues tongues, IJSRuntime js)
 {
     private int chosen;
+    private string? readFor;
 
     /// <summary>Somebody chose otherwise, or somebody else works here now.</summary>
     public event Action? Changed;
@@ -20,7 +21,8 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
     public async Task Open()
     {
         await Read();
-        ledger.Changed += () => _ = Read(); // another person, or another tab of this one
+        ledger.Changed += () => _ = Read(); // another tab of this one
+        ledger.Noted += ReadOfAnother;
     }
 
     public async Task Choose(PersonSettings wanted)
@@ -31,9 +33,16 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
             await store.SaveSettings(person, wanted.Write());
     }
 
+    private void ReadOfAnother()
+    {
+        if (readFor != ledger.Facts.Person)
+            _ = Read();
+    }
+
     private async Task Read()
     {
         var (before, person) = (chosen, ledger.Facts.Person);
+        readFor = person;
         var kept = person is null ? Nobody : PersonSettings.Read(await store.Settings(person));
         // what was chosen while the store was read is newer than what it held
         if (before == chosen && person == ledger.Facts.Person)
