@@ -99,7 +99,7 @@ internal static class RegisterLookup
 
     private static string Indexed(string table) => $"SELECT rowid, keys FROM {table} WHERE {table} MATCH $1 LIMIT $2";
 
-    // PostgreSQL by itself has no such index; a hundred thousand machines are looked through in some tens of milliseconds
+    // PostgreSQL by itself has no such index: all of the shop's machines are looked through
     private static string Scanned(string table, int words) =>
         $"SELECT rowid, keys FROM {table} WHERE {string.Join(" AND ", Enumerable.Range(2, words).Select(i => $"strpos(keys, ${i}) > 0"))} ORDER BY rowid LIMIT $1";
 
