@@ -40,6 +40,32 @@ public sealed class SearchTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task A_hand_quicker_than_the_search_is_loaded_sees_it_as_soon_as_it_is()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device(1440, 900);
+        TaskCompletionSource asked = new();
+        TaskCompletionSource answered = new();
+        await device.Context.RouteAsync(
+            "**/search.js",
+            async route =>
+            {
+                asked.SetResult();
+                await answered.Task;
+                await route.ContinueAsync();
+            }
+        );
+        var hand = await device.Open(shop);
+        await asked.Task;
+        await hand.Page.Locator(".to-search").ClickAsync();
+        var waiting = hand.Page.Locator("#search-words"); // nothing hidden has a role
+        await Assertions.Expect(waiting).ToBeAttachedAsync();
+        await Assertions.Expect(waiting).ToBeHiddenAsync();
+        answered.SetResult();
+        await Assertions.Expect(Field(hand)).ToBeFocusedAsync();
+    }
+
+    [Fact]
     public async Task Arrows_move_what_is_active_and_wrap_around()
     {
         await using var shop = await RunningShop.Start(published);
