@@ -14,6 +14,7 @@ internal static class Deeds
         IReadOnlyList<Fact> live,
         Opening opening,
         Workbench bench,
+        FoldMemory memory,
         List<(Entry, Sentence)> notUnderstood
     )
     {
@@ -21,7 +22,7 @@ internal static class Deeds
         foreach (var fact in live.Where(f => f is ReadingFact or CorrectionFact))
         {
             var (deed, why) = opening.Point(fact.Point) is { } point
-                ? Done(fact, point, opening, bench)
+                ? memory.Deed(fact.Entry, By(point, opening), () => Done(fact, point, opening, bench))
                 : (null, (Sentence)$"\"{fact.Point}\" is no point of this job");
             if (deed is not null)
                 deeds.Add(deed);
@@ -36,6 +37,7 @@ internal static class Deeds
         IReadOnlyList<Fact> live,
         Opening opening,
         Workbench bench,
+        FoldMemory memory,
         List<(Entry, Sentence)> notUnderstood
     )
     {
@@ -43,7 +45,7 @@ internal static class Deeds
         foreach (var fact in live.OfType<SecondReadingFact>())
         {
             var (read, why) = opening.Point(fact.Point) is { } point
-                ? Taken(fact.Reading, point, opening, bench)
+                ? memory.Deed(fact.Entry, By(point, opening), () => Taken(fact.Reading, point, opening, bench))
                 : (null, (Sentence)$"\"{fact.Point}\" is no point of this job");
             if (read is not null)
                 seconds.Add(read);
@@ -63,6 +65,9 @@ internal static class Deeds
             WasCorrected corrected => corrected.Correction.Entry,
             _ => throw new ArgumentOutOfRangeException(nameof(deed), deed, null),
         };
+
+    private static FoldMemory.JudgedBy By(Point point, Opening opening) =>
+        new(point, opening.Figure(point), opening.Arrival.Machine);
 
     private static (Deed? Deed, Sentence? Why) Done(Fact fact, Point point, Opening opening, Workbench bench)
     {

@@ -13,11 +13,16 @@ namespace Witnessmark.Bench.Jobs;
 public static class JobFold
 {
     /// <summary>Folds the entries of one job; those of other jobs are passed over.</summary>
-    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench)
+    /// <param name="job">The job's number.</param>
+    /// <param name="entries">What the shop or the device has of it.</param>
+    /// <param name="bench">What it is judged with.</param>
+    /// <param name="memory">What an earlier fold of the same job with the same workbench left, or null.</param>
+    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench, FoldMemory? memory = null)
     {
+        memory ??= new();
         var ordered = CausalOrder.Of(entries.Where(e => e.Job == job));
         List<(Entry, Sentence)> notUnderstood = [];
-        var facts = Understood(ordered, notUnderstood);
+        var facts = Understood(ordered, memory, notUnderstood);
         var live = Strikes.Live(facts);
         if (Opening(live, bench, notUnderstood) is not { } arrived)
             return new(
@@ -39,9 +44,9 @@ public static class JobFold
         var asked = FindingFold.IntoPlan(live, findings, id => arrived.HasPoint(id, bench));
         var opening = PlanChanges.WithAdded(arrived, asked, bench, notUnderstood);
         opening = opening with { Given = GivenFigures.Of(live, opening, notUnderstood) };
-        var deeds = Deeds.Of(live, opening, bench, notUnderstood);
+        var deeds = Deeds.Of(live, opening, bench, memory, notUnderstood);
         var dropped = PlanChanges.Dropped(opening, asked, deeds, notUnderstood);
-        var seconds = Deeds.Seconds(live, opening, bench, notUnderstood);
+        var seconds = Deeds.Seconds(live, opening, bench, memory, notUnderstood);
         var points = Points(opening, live, deeds, seconds, bench, notUnderstood);
         points.RemoveAll(p => dropped.Any(d => d.Point.Id == p.Point.Id));
         var campaigns = CampaignFold.Of(live);
@@ -75,12 +80,16 @@ public static class JobFold
         };
     }
 
-    private static List<Fact> Understood(IReadOnlyList<Entry> ordered, List<(Entry, Sentence)> notUnderstood)
+    private static List<Fact> Understood(
+        IReadOnlyList<Entry> ordered,
+        FoldMemory memory,
+        List<(Entry, Sentence)> notUnderstood
+    )
     {
         List<Fact> facts = [];
         foreach (var entry in ordered)
         {
-            var (fact, why) = Facts.Of(entry);
+            var (fact, why) = memory.Fact(entry);
             if (fact is not null)
                 facts.Add(fact);
             else
@@ -114,6 +123,7 @@ public static class JobFold
     {
         foreach (var left in live.OfType<LeftFact>().Where(l => opening.Point(l.Point) is { Safety: true }))
             notUnderstood.Add((left.Entry, $"a point that somebody's safety hangs on cannot be left"));
-        return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, live, deeds, seconds, bench.Book))];
+        var done = new DoneByPoint(live, deeds, seconds);
+        return [.. opening.Points.Select(p => PointFold.Of(p.Point, p.Why, opening, done, bench.Book))];
     }
 }

@@ -14,25 +14,17 @@ namespace Witnessmark.Bench.Jobs;
 /// </summary>
 internal static class PointFold
 {
-    public static PointState Of(
-        Point point,
-        string why,
-        Opening opening,
-        IReadOnlyList<Fact> live,
-        IReadOnlyList<Deed> deeds,
-        IReadOnlyList<Deed> seconds,
-        BenchBook book
-    )
+    public static PointState Of(Point point, string why, Opening opening, DoneByPoint done, BenchBook book)
     {
-        var readings = deeds.OfType<WasRead>().Where(d => d.Point.Id == point.Id).Select(d => d.Reading).ToList();
-        var work = deeds
-            .Where(d => Touches(d, point) || (opening.Settling && Settling.Moves(d, point, deeds)))
+        var readings = done.Readings(point);
+        var work = done
+            .Work.Where(d => Touches(d, point) || (opening.Settling && Settling.Moves(d, point, done.All)))
             .ToList();
         var fresh = readings.Where(r => work.All(w => CausalOrder.Saw(r.Entry, w.Entry()))).ToList();
         var disagree = Disagree(fresh);
         var read = disagree ? null : fresh.LastOrDefault();
-        var facts = live.Where(f => f.Point == point.Id).ToList();
-        var second = SecondFold.Of(point, opening, seconds, read, work, facts);
+        var facts = done.Said(point);
+        var second = SecondFold.Of(point, opening, done.Seconds, read, work, facts);
         var current = second is { Differs: true } ? null : read;
         var left = point.Safety ? null : facts.OfType<LeftFact>().LastOrDefault(l => SawAll(l.Entry, readings, work));
         var given = opening.GivenAt(point);
@@ -44,9 +36,9 @@ internal static class PointFold
             opening.Figure(point),
             left is not null ? Stripe.Left : Drawn(mark is not null, current, readings, everMarked),
             readings,
-            [.. deeds.OfType<WasCorrected>().Where(d => d.Point.Id == point.Id).Select(d => d.Correction)],
+            done.Corrections(point),
             current,
-            Advise.On(new(point, opening.Figure(point), opening.Arrival.Sheet, book, deeds, current)),
+            Advise.On(new(point, opening.Figure(point), opening.Arrival.Sheet, book, done.All, current)),
             mark?.Entry,
             left is null ? null : (left.Entry, left.Why),
             current is not null ? []
@@ -69,7 +61,7 @@ internal static class PointFold
                             opening.Figure(point),
                             opening.Arrival.Sheet,
                             book,
-                            [.. deeds.Where(d => d.Point.Id != point.Id)],
+                            [.. done.All.Where(d => d.Point.Id != point.Id)],
                             null
                         )
                     ),

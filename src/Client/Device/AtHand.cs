@@ -25,7 +25,9 @@ internal sealed class AtHand(
 )
 {
     // entries are never changed and never go: what was made of as many of them still holds
-    private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (int Entries, JobState State, FoldMemory Memory)> states = new(
+        StringComparer.Ordinal
+    );
     private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
         StringComparer.Ordinal
     );
@@ -120,7 +122,10 @@ internal sealed class AtHand(
         if (entries.Count == 0)
             return null;
         if (!states.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
-            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench));
+        {
+            var memory = kept.Memory ?? new();
+            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench, memory), memory);
+        }
         return kept.State;
     }
 

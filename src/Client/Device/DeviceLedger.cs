@@ -18,6 +18,9 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     /// <summary>Something was added, here or in another tab.</summary>
     public event Action? Changed;
 
+    /// <summary>Another tab wrote something: entries, or what is kept beside them.</summary>
+    public event Action? Elsewhere;
+
     /// <summary>The device knows something else of itself.</summary>
     public event Action? Noted;
 
@@ -77,10 +80,12 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         return await InTurn(() => Seal(new(NewId(), shop, job, kind, body, strikes, Covers(job), at, by)));
     }
 
-    private void Put(Entry entry)
+    private bool Put(Entry entry)
     {
-        if (byId.TryAdd(entry.Id, entry))
+        var isNew = byId.TryAdd(entry.Id, entry);
+        if (isNew)
             PutToJob(entry);
+        return isNew;
     }
 
     /// <summary>Shows no jobs of shops that were put away: what this device has of them it keeps, and nobody works on it.</summary>
@@ -130,9 +135,11 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         {
             await store.Keep(entries, ledger, pulled);
             Facts = Facts with { Ledger = ledger, Pulled = pulled };
-            foreach (var entry in entries)
-                Put(entry);
-            Changed?.Invoke();
+            // the shop gives back what this device brought
+            if (entries.Count(Put) > 0)
+                Changed?.Invoke();
+            else
+                Noted?.Invoke();
             return true;
         });
 
@@ -158,6 +165,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
             if (ids.Length > 0)
                 foreach (var entry in await store.Entries(ids))
                     Put(entry);
+            Elsewhere?.Invoke();
             Changed?.Invoke();
             return true;
         });

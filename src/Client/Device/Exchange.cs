@@ -21,6 +21,10 @@ internal sealed class Exchange(
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);
     private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
+
+    // a tap is answered on the screen first; what follows it quickly goes with it
+    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
+
     private DotNetObjectReference<Exchange>? self;
     private TaskCompletionSource woken = New();
     private int batch = LargestBatch;
@@ -148,7 +152,8 @@ internal sealed class Exchange(
             Changed?.Invoke();
             if (failures == 0 && heard > ledger.Facts.Pulled)
                 continue;
-            await Task.WhenAny(woken.Task, Task.Delay(Wait()));
+            if (await Task.WhenAny(woken.Task, Task.Delay(Wait())) == woken.Task)
+                await Task.Delay(Breath);
         }
     }
 

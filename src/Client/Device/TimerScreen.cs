@@ -7,6 +7,8 @@ public abstract class TimerScreen : Screen
 {
     private protected DateTimeOffset Now => Hand.Timers.Now;
 
+    protected override bool ShowsExchange => false;
+
     protected override void OnInitialized()
     {
         base.OnInitialized();

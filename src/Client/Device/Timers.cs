@@ -31,7 +31,7 @@ internal sealed class Timers(DeviceStore store, DeviceLedger ledger, TimeProvide
     {
         steady = new(clock);
         await Read();
-        ledger.Changed += () => _ = Read(); // another tab may have started or ended one
+        ledger.Elsewhere += () => _ = Read(); // another tab may have started or ended one
         _ = Run();
     }
 

@@ -18,6 +18,9 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     // a page that stands still for longer than this is felt; common practice in drawing smoothly, 50 ms for anything a finger waits for
     private static readonly TimeSpan Piece = TimeSpan.FromMilliseconds(30);
 
+    // it is asked for while the page is drawn, and nobody waits for it: what a finger asked for is on the screen by then
+    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
+
     private readonly Dictionary<string, Kept> kept = new(StringComparer.Ordinal);
 
     /// <summary>A new order was found.</summary>
@@ -44,7 +47,16 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     /// <summary>The job's points: what is done in the order it was done, then the rest in bench order.</summary>
     public IReadOnlyList<PointState> Sorted(JobState job, BenchBook book)
     {
-        var order = Of(job, book).Order?.Points.Index().ToDictionary(p => p.Item, p => p.Index) ?? [];
+        var order = Of(job, book).Order;
+        var known = kept[job.Job];
+        if (known.Sorted is not { } sorted || !ReferenceEquals(sorted.Of, job) || !ReferenceEquals(sorted.By, order))
+            known.Sorted = sorted = (job, order, Sorted(job, order));
+        return sorted.Points;
+    }
+
+    private static IReadOnlyList<PointState> Sorted(JobState job, PlannedOrder? found)
+    {
+        var order = found?.Points.Index().ToDictionary(p => p.Item, p => p.Index) ?? [];
         var done = job.Entries.Index().ToDictionary(e => e.Item.Id, e => e.Index);
         return
         [
@@ -57,7 +69,7 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     private async Task Search(Kept known, OrderQuestion asked)
     {
         (known.Asked, known.Searching) = (asked, true);
-        await Task.Delay(1); // it is asked for while the page is drawn, and nobody waits for it
+        await Task.Delay(Breath);
         if (!ReferenceEquals(known.Asked, asked))
             return;
         var started = Stopwatch.GetTimestamp();
@@ -89,6 +101,9 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     private sealed class Kept
     {
         public JobState? For { get; set; }
+
+        /// <summary>The points as they were sorted last, of what and by what.</summary>
+        public (JobState Of, PlannedOrder? By, IReadOnlyList<PointState> Points)? Sorted { get; set; }
 
         public OrderQuestion? Asked { get; set; }
 

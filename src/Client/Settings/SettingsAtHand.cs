@@ -21,7 +21,7 @@ internal sealed class SettingsAtHand(DeviceStore store, DeviceLedger ledger, Ton
     public async Task Open()
     {
         await Read();
-        ledger.Changed += () => _ = Read(); // another tab of this one
+        ledger.Elsewhere += () => _ = Read(); // another tab of this one
         ledger.Noted += ReadOfAnother;
     }
 

@@ -82,17 +82,20 @@ export async function append(id, text, seq, previous, hash) {
   const transaction = database.transaction(["entries", "facts"], "readwrite", strict);
   const finished = done(transaction);
   const facts = transaction.objectStore("facts");
+  let head = null;
+  // asked and written in one go, which waits for the store once: nothing stands before the transaction ends, and it ends with the answer's consent only
+  const taken = Promise.all([asked(facts.get("headSeq")), asked(facts.get("headHash"))]).then(([headSeq, headHash]) => {
+    if (headSeq === seq - 1 && (headHash ?? null) === (previous ?? null)) return;
+    head = JSON.stringify({ headSeq, headHash });
+    transaction.abort();
+  });
   try {
-    const [headSeq, headHash] = await Promise.all([asked(facts.get("headSeq")), asked(facts.get("headHash"))]);
-    if (headSeq !== seq - 1 || (headHash ?? null) !== (previous ?? null)) {
-      await finished;
-      return JSON.stringify({ headSeq, headHash });
-    }
     transaction.objectStore("entries").add({ id, text });
     facts.put(seq, "headSeq");
     facts.put(hash, "headHash");
-    await finished;
+    await Promise.all([taken, finished]);
   } catch (error) {
+    if (head) return head;
     if ((error ?? transaction.error)?.name === "QuotaExceededError") return "full";
     throw error;
   }

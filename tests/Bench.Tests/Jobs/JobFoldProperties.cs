@@ -37,6 +37,18 @@ public class JobFoldProperties
     }
 
     [Property(MaxTest = 100)]
+    public void Folded_again_after_each_entry_it_is_what_one_fold_makes_of_them(byte[] choices)
+    {
+        FoldMemory memory = new();
+        var entries = Played(choices ?? []);
+        foreach (var n in Enumerable.Range(0, entries.Count + 1))
+            Assert.Equal(
+                JobFoldTests.Picture(JobFold.Of(AtWork.Job, entries.Take(n), AtWork.Bench)),
+                JobFoldTests.Picture(JobFold.Of(AtWork.Job, entries.Take(n), AtWork.Bench, memory))
+            );
+    }
+
+    [Property(MaxTest = 100)]
     public void A_released_job_has_every_safety_point_proven_and_marked(byte[] choices)
     {
         foreach (var state in Prefixes(Played(choices ?? []), Complete))
