@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.Http.Json;
 using Witnessmark.Client.OwnShop;
 
 namespace Witnessmark.Client.Device;
@@ -12,7 +11,10 @@ internal sealed partial class Shop
     {
         try
         {
-            using var answer = await http.PostAsJsonAsync("api/own-shop", wanted, OwnShopJson.Default.OwnShopRequest);
+            using var answer = await http.PostAsync(
+                "api/own-shop",
+                JsonBody.Of(wanted, OwnShopJson.Default.OwnShopRequest)
+            );
             if (answer.IsSuccessStatusCode)
                 return null;
             Wanted(answer);

@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.Http.Json;
 
 namespace Witnessmark.Client.Device;
 
@@ -15,7 +14,10 @@ internal sealed partial class Shop
     {
         try
         {
-            using var answer = await http.PostAsJsonAsync("api/stock/moves", move, DeviceJson.Default.MoveRequest);
+            using var answer = await http.PostAsync(
+                "api/stock/moves",
+                JsonBody.Of(move, DeviceJson.Default.MoveRequest)
+            );
             var text = await answer.Content.ReadAsStringAsync();
             if (answer.IsSuccessStatusCode)
                 return (Read(text, DeviceJson.Default.MoveReply), null);

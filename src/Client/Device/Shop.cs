@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Net;
 using System.Net.Http.Headers;
-using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Bench.Photographs;
@@ -50,10 +49,9 @@ internal sealed partial class Shop(HttpClient http)
     {
         try
         {
-            using var answer = await http.PutAsJsonAsync(
+            using var answer = await http.PutAsync(
                 $"api/sheets/{Uri.EscapeDataString(sheet)}/figures/{Uri.EscapeDataString(key)}",
-                figure,
-                DeviceJson.Default.FigureRequest
+                JsonBody.Of(figure, DeviceJson.Default.FigureRequest)
             );
             if (answer.IsSuccessStatusCode)
                 return null;

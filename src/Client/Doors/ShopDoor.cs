@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Client.Device;
@@ -18,7 +17,7 @@ internal sealed class ShopDoor(HttpClient http)
 
     public Task<(T? Reply, string? No)> Post<T>(string path, DoorRequest request, JsonTypeInfo<T> type)
         where T : class =>
-        Ask(() => http.PostAsJsonAsync($"api/door/{path}", request, DoorJson.Default.DoorRequest), type);
+        Ask(() => http.PostAsync($"api/door/{path}", JsonBody.Of(request, DoorJson.Default.DoorRequest)), type);
 
     public Task<(T? Reply, string? No)> Get<T>(string path, JsonTypeInfo<T> type)
         where T : class => Ask(() => http.GetAsync($"api/door/{path}"), type);
