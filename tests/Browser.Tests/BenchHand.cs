@@ -70,6 +70,17 @@ public sealed class BenchHand(IPage page, string address)
 
     public async Task Tap(string words) => await page.GetByRole(AriaRole.Button, Named(words)).First.ClickAsync();
 
+    /// <summary>Chooses the first offer that has these words in it.</summary>
+    public async Task Choose(string words) =>
+        await page.Locator(".choice")
+            .Filter(
+                new()
+                {
+                    HasTextRegex = Finds?.Invoke(words, false) ?? new(Regex.Escape(words), RegexOptions.IgnoreCase),
+                }
+            )
+            .First.ClickAsync();
+
     /// <summary>Taps the keys of our own keypad.</summary>
     public async Task Type(string keys)
     {

@@ -45,9 +45,15 @@ public sealed class DayTests(Published published, Chromium chromium)
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
         await hand.Open("day");
-        await hand.Sees("Its kit is not whole: 412");
-        await Assertions.Expect(hand.Page.Locator("main")).ToContainTextAsync("Oil filter Fell 640");
-        await hand.Open("day/412");
+        var lacks = hand.Page.Locator("#lacks-412");
+        await Assertions.Expect(lacks.Locator("h2")).ToHaveTextAsync("Its kit is not whole: Fell 640 (412)");
+        // one part a line, and the way to where it is said
+        await Assertions.Expect(lacks.Locator("li")).Not.ToHaveCountAsync(1);
+        await Assertions
+            .Expect(lacks.Locator("li").Filter(new() { HasText = "Oil filter Fell 640" }))
+            .ToHaveTextAsync("Oil filter Fell 640: None on record. Order it: 5 days.");
+        await lacks.GetByRole(AriaRole.Link).ClickAsync();
+        await hand.Page.WaitForURLAsync("**/day/412");
         await hand.Page.Locator("#parts").FillAsync("2090-01-02T16:00");
         await hand.Page.Locator("#parts ~ button").First.ClickAsync();
         await hand.Open("day");

@@ -40,6 +40,65 @@ public sealed partial class FirstFiveMinutesTests(Published published, Chromium 
     }
 
     [Fact]
+    public async Task From_the_first_page_to_a_sheet_of_the_own_shop_by_what_the_screens_say()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await SetsUpOwnShop(hand);
+        await hand.Page.Locator("main a[href=arrival]").ClickAsync();
+        await hand.Page.Locator("fieldset .choice").First.ClickAsync();
+        await hand.Choose("handover");
+        await hand.OpenJob();
+        // the next point stands there by name
+        await hand.Page.Locator(".next-action a").ClickAsync();
+        await hand.Page.Locator(".bench .dock").WaitForAsync();
+        var job = hand.Page.Url.Split('/')[^3];
+        await GivesFirstFigure(hand, job);
+        await hand.Read("65", "40");
+        await hand.SeesVerdict("Inside");
+        await hand.Page.Locator("#mark").ClickAsync();
+        await hand.Sees("Marked by Ada Brook");
+        await hand.Open($"jobs/{job}");
+        await hand.SeesSaved(4, 4); // arrival, figure, reading, mark
+        var sheet = await hand.Page.Locator(".papers a").First.GetAttributeAsync("href");
+        using var http = new HttpClient();
+        using var paper = await http.GetAsync(hand.Address(sheet!), TestContext.Current.CancellationToken);
+        Assert.Equal("application/pdf", paper.Content.Headers.ContentType?.MediaType);
+    }
+
+    private static async Task SetsUpOwnShop(BenchHand hand)
+    {
+        await hand.Page.Locator("#first-point a[href=own-shop]").ClickAsync();
+        await OwnShopTests.FillsShop(hand);
+        await hand.Page.Locator("#own-lead .choice").First.ClickAsync();
+        await OwnShopTests.Next(hand);
+        await OwnShopTests.FillsTools(hand);
+        await OwnShopTests.Next(hand);
+        await OwnShopTests.FillsMachine(hand);
+        await OwnShopTests.Next(hand);
+        await hand.Page.Locator("#own-word").FillAsync("Begin");
+        await hand.Page.Locator("#own-do").ClickAsync();
+        await hand.Sees("No job on this device yet.");
+    }
+
+    private static async Task GivesFirstFigure(BenchHand hand, string job)
+    {
+        await hand.Point("chain-slack", job);
+        await hand.Page.Locator("#give-figure").ClickAsync();
+        await hand.Page.Locator("#from-manual").ClickAsync();
+        await hand.Tap("From … to …");
+        await hand.Page.Locator("#title").FillAsync("Weir 500 handbook");
+        await hand.Page.Locator("#edition").FillAsync("1, 2024");
+        await hand.Page.Locator("#place").FillAsync("p. 40");
+        await hand.Type("20");
+        await hand.Page.Locator(".num").Last.ClickAsync();
+        await hand.Type("30");
+        await hand.Save();
+        await hand.Sees("20 – 30 mm");
+    }
+
+    [Fact]
     public async Task It_follows_whatever_is_typed_and_says_so_aloud()
     {
         await using var shop = await RunningShop.Start(published);

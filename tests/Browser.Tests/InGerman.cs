@@ -20,7 +20,12 @@ internal sealed partial class InGerman(string catalogue)
     private string Of(string words, bool whole)
     {
         string[] said = [.. entries.SelectMany(e => Said(e, words, whole))];
-        return said is [] ? Quantity(words) : $"(?:{string.Join('|', said)})";
+        // a word that stands inside a sentence elsewhere begins with a capital letter on a button
+        if (said is [] && words is [>= 'A' and <= 'Z', ..])
+            said = [.. entries.SelectMany(e => Said(e, char.ToLowerInvariant(words[0]) + words[1..], whole))];
+        return said is not [] ? $"(?:{string.Join('|', said)})"
+            : words.Contains(": ") ? string.Join(@":\s+", words.Split(": ").Select(part => Of(part, true))) // a name for whoever hears it
+            : Quantity(words);
     }
 
     private IEnumerable<string> Said(PoEntry entry, string words, bool whole)

@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace Witnessmark.Browser.Tests;
 
 /// <summary>The ways to screens that take more than an address.</summary>
@@ -70,7 +72,8 @@ public static partial class Screens
     private static async Task DoorWho(BenchHand hand)
     {
         await hand.Page.Locator("#sign-out").ClickAsync();
-        await hand.Sees("Who are you?");
+        await hand.Page.Locator("#door h1").WaitForAsync();
+        await hand.Page.Locator("#door .btn").First.WaitForAsync();
     }
 
     private static async Task Chosen(BenchHand hand, string person)
@@ -90,6 +93,61 @@ public static partial class Screens
         await hand.Page.Locator("#secret").FillAsync(DoorTests.Passphrase);
         await hand.Page.Locator("#send").ClickAsync();
         await hand.Page.Locator("#sign-out").WaitForAsync();
+    }
+
+    // while it is open whoever sits there may still bring a job that nothing holds
+    private static async Task DoorClose(BenchHand hand)
+    {
+        foreach (var batch in PastVisits.Unsigned())
+            await hand.Page.EvaluateAsync(
+                """
+                body => fetch("api/entries", { method: "POST", headers: { "content-type": "application/json" }, body })
+                """,
+                batch
+            );
+        await hand.Open("door/close");
+    }
+
+    /// <summary>A job that nothing holds, where the shop asks once more who signs.</summary>
+    private static async Task ReleaseSigned(BenchHand hand)
+    {
+        await hand.OpenAnew("jobs/u1/release");
+        await hand.Page.Locator("#secret").WaitForAsync();
+    }
+
+    /// <summary>Somebody with six digits, half of them typed.</summary>
+    private static async Task DoorDigits(BenchHand hand)
+    {
+        await hand.Open("door");
+        var code = await DoorTests.StartCode(hand);
+        await hand.Open("device");
+        await DoorWho(hand);
+        await hand.Tap(DoorTests.Technician);
+        await DoorTests.Starts(hand, code);
+        await hand.Page.Locator("#sign-out").WaitForAsync();
+        await SpeaksAsBefore(hand);
+        await hand.Open("device");
+        await DoorWho(hand);
+        await hand.Tap(DoorTests.Technician);
+        await hand.Type(DoorTests.Pin[..3]);
+    }
+
+    // settings are each person's own, the language among them
+    private static async Task SpeaksAsBefore(BenchHand hand)
+    {
+        if (hand.Finds is null)
+            return;
+        await hand.Open("settings");
+        await hand.Page.Locator("#language .choice").Last.ClickAsync();
+        await Assertions.Expect(hand.Page.Locator("html")).ToHaveAttributeAsync("lang", "de");
+    }
+
+    private static async Task ReleaseDigits(BenchHand hand)
+    {
+        await hand.Type(DoorTests.Pin[3..]);
+        await hand.Page.Locator("#sign-out").WaitForAsync();
+        await hand.Open("jobs/u1/release");
+        await hand.Page.Locator("#digits").WaitForAsync();
     }
 
     // the longest that a quantity gets; those after it are drawn so too, with the largest text
@@ -112,12 +170,12 @@ public static partial class Screens
         foreach (
             // one that can be kept, one that cannot, none; whatever the time of day is
             var (purpose, until) in ((string, DateTime?)[])
-                [("Repair", DateTime.Now.AddDays(2)), ("Service", DateTime.Now.AddMinutes(30)), ("Storage", null)]
+                [("repair", DateTime.Now.AddDays(2)), ("service", DateTime.Now.AddMinutes(30)), ("storage", null)]
         )
         {
             await hand.Open("arrival");
             await hand.Page.Locator(".choice").First.ClickAsync();
-            await hand.Page.Locator(".choice").Filter(new() { HasText = purpose }).First.ClickAsync();
+            await hand.Choose(purpose);
             if (until is { } moment)
                 await hand.Page.Locator("#promised").FillAsync($"{moment:yyyy-MM-ddTHH:mm}");
             await hand.OpenJob();
@@ -176,7 +234,7 @@ public static partial class Screens
     {
         await hand.Open("arrival");
         await hand.Page.Locator("fieldset .choice").First.ClickAsync();
-        await hand.Page.Locator(".choice").Filter(new() { HasText = "handover" }).First.ClickAsync();
+        await hand.Choose("handover");
         await hand.Says("Add a point").ScrollIntoViewIfNeededAsync();
     }
 

@@ -87,7 +87,7 @@ public static partial class Screens
         new("plan-add", PlanAdd),
         new("arrival-plan", ArrivalPlan),
         new("release", hand => hand.Open($"jobs/{BenchHand.DemoJob}/release")),
-        new("door-close", hand => hand.Open("door/close")),
+        new("door-close", DoorClose),
         new("door", DoorTests.Closes, GoesOn: true),
         new("door-code", hand => hand.Tap("Let another device in"), GoesOn: true),
         new("door-device", hand => hand.Open("device"), GoesOn: true),
@@ -95,6 +95,9 @@ public static partial class Screens
         new("door-start", hand => Chosen(hand, "Bram Okello"), GoesOn: true),
         new("door-passphrase", DoorPassphrase, GoesOn: true),
         new("door-in", DoorIn, GoesOn: true),
+        new("release-passphrase", ReleaseSigned, GoesOn: true),
+        new("door-digits", DoorDigits, GoesOn: true),
+        new("release-digits", ReleaseDigits, GoesOn: true),
         // from here on in the largest text, the strongest contrast and for the other hand
         new("chain-us", OtherUnits),
         new("settings-stronger", Stronger),

@@ -5,7 +5,8 @@ namespace Witnessmark.Browser.Tests;
 /// <summary>
 /// Pictures of every screen in three sizes and two schemes, for people to look at, in <c>out/screens</c>. Left out of
 /// <c>./test</c>, which has no eyes: <c>dotnet test --project tests/Browser.Tests -c Release --filter-trait for=looking</c>.
-/// <c>WITNESSMARK_SCREENS=figure,handbook</c> draws those alone, <c>WITNESSMARK_LANGUAGE=de</c> in German, <c>WITNESSMARK_SIZES=phone,desk</c> in those sizes.
+/// <c>WITNESSMARK_SCREENS=figure,handbook</c> draws those alone, <c>WITNESSMARK_LANGUAGE=de</c> in German, <c>WITNESSMARK_SIZES=phone,desk</c> in those sizes,
+/// <c>WITNESSMARK_LENGTH=whole</c> with what is below the fold.
 /// </summary>
 public sealed class ScreenshotTests(Published published, Chromium chromium)
 {
@@ -43,7 +44,14 @@ public sealed class ScreenshotTests(Published published, Chromium chromium)
             await page.EmulateMediaAsync(new() { ColorScheme = scheme });
             await page.WaitForTimeoutAsync(150);
             var file = Path.Combine(folder, $"{name}-{scheme.ToString().ToLowerInvariant()}.png");
-            await page.ScreenshotAsync(new() { Path = file, Animations = ScreenshotAnimations.Disabled });
+            await page.ScreenshotAsync(
+                new()
+                {
+                    Path = file,
+                    Animations = ScreenshotAnimations.Disabled,
+                    FullPage = Named("WITNESSMARK_LENGTH") is ["whole"],
+                }
+            );
             Assert.True(new FileInfo(file).Length > 5_000, $"{file} is nearly empty.");
         }
     }

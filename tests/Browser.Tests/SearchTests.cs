@@ -121,7 +121,7 @@ public sealed class SearchTests(Published published, Chromium chromium)
         var hand = await device.Open(shop);
         await hand.Open("arrival");
         await hand.Page.Locator("fieldset .choice").First.ClickAsync();
-        await hand.Page.Locator(".choice").Filter(new() { HasText = "Service" }).First.ClickAsync();
+        await hand.Choose("service");
         await hand.OpenJob(); // a later job than 412, with points of the same name
         await hand.Point("chain-slack");
         await hand.Page.Keyboard.PressAsync("Control+k");

@@ -46,6 +46,23 @@ public sealed class TimerTests(Published published, Chromium chromium)
         await Assertions.Expect(Strip(hand)).ToHaveCountAsync(0);
     }
 
+    [Theory]
+    [InlineData("drain-plug", 390, 844)]
+    [InlineData("chain-slack", 390, 844)] // with the strip of the first point above it
+    [InlineData("chain-slack", 1440, 900)]
+    public async Task While_timers_run_what_saves_stays_on_the_screen(string point, int width, int height)
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device(width, height);
+        var hand = await device.Open(shop);
+        await hand.Point("drain-plug");
+        await hand.Tap("Start the timer, 10 min");
+        await hand.Point(point);
+        await Assertions.Expect(Strip(hand)).ToBeVisibleAsync();
+        var foot = (await hand.Page.Locator(".dock .foot").BoundingBoxAsync())!;
+        Assert.True(foot.Y + foot.Height <= height, $"The keys end at {foot.Y + foot.Height} px.");
+    }
+
     [Fact]
     public async Task When_it_is_over_title_and_strip_say_so_until_it_is_ended()
     {

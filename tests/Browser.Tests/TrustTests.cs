@@ -96,6 +96,8 @@ public sealed partial class TrustTests(Published published, Chromium chromium)
     [Trait("for", "looking")]
     [InlineData("phone", 390, 844, ColorScheme.Light)]
     [InlineData("phone", 390, 844, ColorScheme.Dark)]
+    [InlineData("tablet", 820, 1180, ColorScheme.Light)]
+    [InlineData("tablet", 820, 1180, ColorScheme.Dark)]
     [InlineData("desk", 1440, 900, ColorScheme.Light)]
     [InlineData("desk", 1440, 900, ColorScheme.Dark)]
     public async Task It_can_be_drawn(string size, int width, int height, ColorScheme scheme)

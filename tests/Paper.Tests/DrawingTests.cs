@@ -81,7 +81,7 @@ public sealed class DrawingTests
     {
         var view = RuleView.Of(State(Point("p", "P"), Figure(-32767.125, 32767.125), Stripe.Unread))!;
         var drawing = RuleDrawing.Of(view, RuleSize.Row);
-        Assert.Contains(drawing.Shapes.OfType<Words>(), w => w.Text == "−32767.125");
+        Assert.Contains(drawing.Shapes.OfType<Words>(), w => w.Text.In(Tongue.English) == "−32767.125");
         Assert.All(drawing.Shapes, s => AssertWithin(s, drawing));
     }
 

@@ -4,6 +4,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Findings;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Judging;
+using Witnessmark.Bench.Wording;
 using Witnessmark.Paper.Handover;
 using Witnessmark.Paper.LogBook;
 using static Witnessmark.Paper.Tests.Bench640;
@@ -23,6 +24,28 @@ public sealed class HandoverSheetTests
             Assert.Contains(Bare(PointWords.Limit(point)), text);
             Assert.Contains(Bare(point.Current!.Opinion.Shown), text);
         }
+    }
+
+    [Fact]
+    public void A_negative_reading_has_one_minus_sign_on_the_paper_and_a_hyphen_in_the_record()
+    {
+        var reading = Reading(-0.91, 0.27, Figure(-1, 1));
+        var shown = Numerals.WithUncertainty(-0.91, 0.27, Millimetre);
+        var state = State(
+            Point("axle", "Rear axle", ReadingKind.Sides),
+            Figure(-1, 1),
+            Stripe.Marked,
+            reading with
+            {
+                Opinion = reading.Opinion with { Shown = shown },
+            }
+        );
+        var job = FullJob.Of([state], []);
+        var text = Text(Print(job));
+        Assert.Contains("−0.91±0.27mm", text);
+        Assert.DoesNotContain("-0.91", text);
+        var log = LogBookFile.Write(job, Bench640.Workbench);
+        Assert.Contains("\"leftAt\":\"-0.91 ± 0.27 mm\"", log);
     }
 
     [Fact]

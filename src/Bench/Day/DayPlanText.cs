@@ -59,9 +59,7 @@ public sealed record DayPlanText(
                 root.GetProperty("latenessAtLeast").GetInt32(),
                 Reasons(root.GetProperty("withoutPlace")),
                 Reasons(root.GetProperty("loosened")),
-                root.TryGetProperty("notWhole", out var lacking)
-                    ? [.. Reasons(lacking).Select(r => new NotWhole(r.Job, r.Words))]
-                    : [],
+                root.TryGetProperty("notWhole", out var lacking) ? [.. lacking.EnumerateArray().Select(Lacking)] : [],
                 root.GetProperty("jobs").EnumerateArray().ToDictionary(j => j.GetProperty("job").GetString()!, Steps)
             );
         }
@@ -89,6 +87,15 @@ public sealed record DayPlanText(
                     .Select(s => (s.GetProperty("hands").GetInt32(), s.GetProperty("waits").GetInt32())),
             ]
             : [];
+
+    // a plan of before has all of it in one sentence
+    private static NotWhole Lacking(JsonElement job) =>
+        new(
+            job.GetProperty("job").GetString()!,
+            job.TryGetProperty("lacks", out var parts)
+                ? [.. parts.EnumerateArray().Select(p => Sentence.Of(p.GetString()))]
+                : [Sentence.Of(job.GetProperty("because").GetString())]
+        );
 
     private static NoPlace[] Reasons(JsonElement list) =>
         [

@@ -7,9 +7,12 @@ namespace Witnessmark.Bench.Day;
 /// A job whose kit is not whole, and nobody has said when the rest arrives: the plan gives it a place all the same, and says so.
 /// </summary>
 /// <param name="Job">The job.</param>
-/// <param name="Words">What is lacking, in sentences.</param>
-public sealed record NotWhole(string Job, Sentence Words)
+/// <param name="Lacks">What is lacking, a part each.</param>
+public sealed record NotWhole(string Job, IReadOnlyList<Sentence> Lacks)
 {
+    /// <summary>All of it in one line.</summary>
+    public Sentence Words => Sentence.List(Lacks, " ");
+
     /// <summary>All such jobs, by number.</summary>
     /// <param name="bench">The workshop.</param>
     /// <param name="jobs">All jobs; those that are released, or not opened, are passed over.</param>
@@ -19,15 +22,14 @@ public sealed record NotWhole(string Job, Sentence Words)
         [
             .. jobs.Where(j => j is { Arrival: not null, Release: null, Day.Parts: null })
                 .OrderBy(j => j.Job, StringComparer.Ordinal)
-                .Select(j => (j.Job, Lacks: Lacks(bench, j, shelf, day)))
-                .Where(j => j.Lacks.Length > 0)
-                .Select(j => new NotWhole(j.Job, j.Lacks)),
+                .Select(j => new NotWhole(j.Job, LackingAt(bench, j, shelf, day)))
+                .Where(j => j.Lacks.Count > 0),
         ];
 
-    private static Sentence Lacks(Workbench bench, JobState job, Shelf? shelf, DateOnly day) =>
-        Sentence.List(
-            Kit.Kit.For(DayOfJobs.StillOpen(job), job.Arrival!.Sheet, bench.Workshop, shelf, day, job.Job)
+    private static IReadOnlyList<Sentence> LackingAt(Workbench bench, JobState job, Shelf? shelf, DateOnly day) =>
+        [
+            .. Kit
+                .Kit.For(DayOfJobs.StillOpen(job), job.Arrival!.Sheet, bench.Workshop, shelf, day, job.Job)
                 .Shortages.Select(s => (Sentence)$"{s.Item}: {s.Why}"),
-            " "
-        );
+        ];
 }

@@ -63,7 +63,7 @@ internal readonly struct Body(JsonElement element)
     public DateTime Moment(string name) =>
         Text(name) is var text && ShopTime.Read(text) is { } moment
             ? moment
-            : throw new NotUnderstood($"{name}: \"{text}\" is no moment such as 2026-11-27T16:00");
+            : throw new NotUnderstood($"{new AsItStands(name)}: \"{text}\" is no moment such as 2026-11-27T16:00");
 
     public Body? ObjectOrNone(string name) =>
         Find(name) is not { } found ? null
@@ -76,7 +76,7 @@ internal readonly struct Body(JsonElement element)
         : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
         && double.IsFinite(number)
             ? number
-        : throw new NotUnderstood($"{name}: \"{text}\" is not a number");
+        : throw new NotUnderstood($"{new AsItStands(name)}: \"{text}\" is not a number");
 
     public double? LitresOrNone(string name) => QuantityOrNone(name, "L");
 
@@ -85,10 +85,12 @@ internal readonly struct Body(JsonElement element)
     private double? QuantityOrNone(string name, string unit) =>
         TextOrNone(name) is not { } text
             ? null
-            : RawValue.In(text, UnitTable.Named(unit), out var why) ?? throw new NotUnderstood($"{name}: {why}");
+            : RawValue.In(text, UnitTable.Named(unit), out var why)
+                ?? throw new NotUnderstood($"{new AsItStands(name)}: {why}");
 
     private JsonElement? Find(string name) =>
         element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var found) ? found : null;
 
-    private static NotUnderstood Missing(string name, Sentence wanted) => new($"{name}: {wanted} is missing");
+    private static NotUnderstood Missing(string name, Sentence wanted) =>
+        new($"{new AsItStands(name)}: {wanted} is missing");
 }

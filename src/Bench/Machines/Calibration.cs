@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Witnessmark.Bench.Machines;
 
 /// <summary>How an instrument's calibration stands on a day.</summary>
@@ -42,7 +40,7 @@ public static class Calibration
         On(instrument, day) switch
         {
             CalibrationState.Overdue =>
-                $"{instrument.Name} had to be checked by {instrument.Due!.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.",
+                $"{instrument.Name} had to be checked by {Sentence.Day(DayForm.Figures, instrument.Due!.Value)}.",
             CalibrationState.NoDate => $"{instrument.Name}: no date on record of its last check.",
             _ => null,
         };

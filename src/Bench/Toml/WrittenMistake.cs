@@ -9,6 +9,9 @@ public static class WrittenMistake
     // stands for any argument
     private const string X = "";
 
+    // stands for a key, or for what somebody wrote in the file: neither is a word of a language, though the catalogue may have one like it
+    private static readonly AsItStands N = new(X);
+
     private static readonly Retold Texts = new([.. Tables, .. Figures, .. Shops, .. InFigures, .. InShops], Whys);
 
     /// <summary>What stands there and what would be right, without the place.</summary>
@@ -23,26 +26,26 @@ public static class WrittenMistake
     private static IEnumerable<Sentence> Tables =>
         [
             // before those that a part of them is
-            $"\"{X}\": \"{X}\" is not a unit",
-            $"\"{X}\": \"{X}\" is not a number",
-            $"\"{X}\" is missing",
+            $"\"{N}\": \"{N}\" is not a unit",
+            $"\"{N}\": \"{N}\" is not a number",
+            $"\"{N}\" is missing",
             $"empty text",
             $"an empty list",
-            $"the text \"{X}\"",
+            $"the text \"{N}\"",
             $"the number {X}",
-            $"unknown key \"{X}\"",
-            $"\"{X}\" a second time",
-            $"\"{X}\" has the wrong kind of unit",
-            $"\"{X}\" is not a unit",
-            $"\"{X}\": {X}",
-            $"{X} = text in quotes",
-            $"{X} = text such as \"{X}\"",
-            $"{X} = text with a unit, e.g. \"{X}\"",
-            $"{X} = a number in quotes, e.g. \"0.5\" or \"4 %\"",
-            $"{X} = a whole number from {X} to {X}",
-            $"{X} = a list such as [\"one\", \"two\"]",
-            $"{X} = a unit such as \"mm\"",
-            $"one of {X}",
+            $"unknown key \"{N}\"",
+            $"\"{N}\" a second time",
+            $"\"{N}\" has the wrong kind of unit",
+            $"\"{N}\" is not a unit",
+            $"\"{N}\": {X}",
+            $"{N} = text in quotes",
+            $"{N} = text such as \"{N}\"",
+            $"{N} = text with a unit, e.g. \"{N}\"",
+            $"{N} = a number in quotes, e.g. \"0.5\" or \"4 %\"",
+            $"{N} = a whole number from {X} to {X}",
+            $"{N} = a list such as [\"one\", \"two\"]",
+            $"{N} = a unit such as \"mm\"",
+            $"one of {N}",
             $"none here",
             $"at least one",
             $"each once",
@@ -51,28 +54,28 @@ public static class WrittenMistake
     /// <summary>What a figure may have wrong.</summary>
     private static IEnumerable<Sentence> Figures =>
         [
-            $"\"{X}\" beside \"{X}\"",
+            $"\"{N}\" beside \"{N}\"",
             $"a figure without a number",
-            $"\"{X}\" is not a torque",
-            $"\"{X}\": the ends are swapped or equal",
-            $"\"{X}\" measures something else than {X}",
-            $"\"{X}\" is {X}, not {X} (which is {X})",
-            $"document \"{X}\", which the sheet does not have",
-            $"\"maker: {X}\" without a place in it",
-            $"\"law: {X}\" without jurisdiction or clause",
+            $"\"{N}\" is not a torque",
+            $"\"{N}\": the ends are swapped or equal",
+            $"\"{N}\" measures something else than {X}",
+            $"\"{N}\" is {X}, not {X} (which is {X})",
+            $"document \"{N}\", which the sheet does not have",
+            $"\"maker: {N}\" without a place in it",
+            $"\"law: {N}\" without jurisdiction or clause",
         ];
 
     /// <summary>What would be right there.</summary>
     private static IEnumerable<Sentence> InFigures =>
         [
-            $"one of {X} only (two ends are a range: range = \"13 to 32 mm\")",
-            $"one of {X}, such as range = \"13 to 32 mm\"",
+            $"one of {N} only (two ends are a range: range = \"13 to 32 mm\")",
+            $"one of {N}, such as range = \"13 to 32 mm\"",
             $"the smaller one first",
             $"tolerance = text such as \"15 kPa\" or \"10 %\", more than zero",
             $"the same as {X} in another unit",
             $"the same in another unit",
             $"two that agree within their printed digits: look again which one is misprinted",
-            $"a table [documents.{X}] in the sheet",
+            $"a table [documents.{N}] in the sheet",
             $"\"law: JURISDICTION, CLAUSE\"",
             $"\"maker: DOCUMENT PLACE\", \"law: JURISDICTION, CLAUSE\", \"standard: NUMBER\", \"shop\" or \"common practice\"",
             $"thread and property class, e.g. \"M8 8.8\" or \"M18x1.5 10.9\"; threads {X}, alone or with a fine pitch of ISO 261, e.g. \"M12x1.25\"",
@@ -84,10 +87,10 @@ public static class WrittenMistake
             $"the ends are swapped or equal",
             $"a torque tool without its range",
             $"an interval without a beginning",
-            $"\"{X}\" is not one of the people",
-            $"\"{X}\" ({X} signs)",
-            $"{X} does not say \"{X}\", on which point \"{X}\" hangs",
-            $"there is no {X} \"{X}\"",
+            $"\"{N}\" is not one of the people",
+            $"\"{N}\" ({X} signs)",
+            $"{N} does not say \"{N}\", on which point \"{N}\" hangs",
+            $"there is no {X} \"{N}\"",
         ];
 
     /// <summary>What would be right there.</summary>
@@ -100,7 +103,7 @@ public static class WrittenMistake
             $"checked = 2026-03-31 beside it",
             $"a code of ISO 3166 in capital letters: \"DE\", or with its part \"US-MD\"",
             $"17 digits and capital letters without I, O and Q",
-            $"under [facts] {X}",
+            $"under [facts] {N}",
         ];
 
     /// <summary>Why a quantity cannot be read.</summary>
@@ -112,6 +115,6 @@ public static class WrittenMistake
             $"the number cannot be read",
             $"the number is too large",
             $"the unit is missing",
-            $"\"{X}\" is not a number",
+            $"\"{N}\" is not a number",
         ];
 }

@@ -99,6 +99,8 @@ internal static class BenchWords
 
     public static string RoundAt(int at, int all) => Say($"Reading {at} of {all}");
 
+    public static string OfAll(int all) => Say($"of {all}");
+
     public static string SoFar(IReadOnlyList<string> read, int all, object? unit) =>
         Say($"{read.Count} of {all} read round: {Sentence.List(read.Select(Sentence.Number))} {unit}");
 

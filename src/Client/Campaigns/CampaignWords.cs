@@ -19,6 +19,7 @@ internal static class CampaignWords
     public static string Defect => Say($"Defect");
     public static string Consequence => Say($"What may come of it");
     public static string Remedy => Say($"What to do");
+    public static string AsWritten => Say($"In English, as the public list has it.");
     public static string Concerns => Say($"Concerns this machine");
     public static string MayConcern => Say($"May concern this machine: check with the maker");
     public static string Done => Say($"It is done");

@@ -21,4 +21,11 @@ internal sealed record CampaignReply(
     string Defect,
     string Consequence,
     string Remedy
-);
+)
+{
+    /// <summary>Whose list it stands in, <c>public</c> or <c>own</c>; null from a shop's program that does not say it yet.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>The language of its texts, where that is known: the regulator's file is written in English.</summary>
+    public string? Language => Source == "public" ? "en" : null;
+}

@@ -97,6 +97,9 @@ internal static class DoorWords
 
     public static string CodeIs(string code) => Say($"Code: {code}");
 
+    public static string CodeWhere =>
+        Say($"Open the shop's address on the other device and type the code there. It is good for 15 minutes.");
+
     public static string CodeFor(string person) => Say($"Start code for {person}, good for 24 hours:");
 
     public static string Standing(BookPerson person) =>

@@ -68,6 +68,12 @@ internal static class FiguresWords
             [OriginKind.CommonPractice] = Say($"Common practice"),
         };
 
+    /// <summary>What is printed beside the figure in another unit.</summary>
+    public static string Beside(string also) => Digits(also.Replace(" to ", " – ", StringComparison.Ordinal));
+
+    /// <summary>The model's years as they are printed: a dash between them.</summary>
+    public static string Years(FigureSheet sheet) => sheet.Years.Replace('-', '–');
+
     public static string Document(string title, string edition) => Say($"{title}, edition {edition}");
 
     public static string Revision(int revision) => Say($"revision {revision}");

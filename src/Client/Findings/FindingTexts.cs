@@ -5,6 +5,7 @@ internal static class FindingTexts
 {
     public static string Title => Say($"Findings");
     public static string Add => Say($"A finding");
+    public static string Another => Say($"Another finding");
     public static string None => Say($"Nothing was written down that the owner has to hear of.");
     public static string What => Say($"What was found");
     public static string WhatHint => Say($"in a few words, as the owner understands them");

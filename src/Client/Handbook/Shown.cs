@@ -28,8 +28,11 @@ internal static class Shown
             JsonValue value when value.GetValueKind() is JsonValueKind.True => HandbookWords.Yes,
             JsonValue value when value.GetValueKind() is JsonValueKind.False => HandbookWords.No,
             JsonValue value when value.GetValueKind() is JsonValueKind.String => value.GetValue<string>(),
-            _ => node.ToJsonString(),
+            _ => Said(node.ToJsonString()),
         };
+
+    // the page of a calculation is in English
+    private static string Said(string number) => Tongue.English.Number(number);
 
     private static bool IsQuantity(JsonObject json) =>
         json.Count == 2 && json.ContainsKey("value") && json.ContainsKey("unit");
@@ -38,6 +41,6 @@ internal static class Shown
     {
         var unit = json["unit"]!.GetValue<string>();
         var number = json["value"]!.GetValue<double>().ToString(Significant, CultureInfo.InvariantCulture);
-        return unit == "1" ? number : $"{number} {unit}";
+        return Said(unit == "1" ? number : $"{number} {unit}");
     }
 }

@@ -62,6 +62,8 @@ internal static class MachinesWords
         );
     public static string Forgotten => Say($"The owner is forgotten.");
 
+    public static string NoDistance => Say($"distance not read");
+
     public static string Kilometres(double? kilometres) =>
         kilometres is { } known
             ? Say(InUnits.Of(known.ToString("0.#", CultureInfo.InvariantCulture), UnitTable.Named("km")))

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Machines;
 using Witnessmark.Bench.OwnShop;
@@ -11,6 +12,8 @@ public sealed class OwnShopDraft
 {
     /// <summary>Under what it is kept on the device.</summary>
     public const string Key = "own-shop";
+
+    private const string Kind = "kind";
 
     /// <summary>Which screen is open: 0 shop, 1 tools, 2 machine, 3 all of it.</summary>
     public int Screen { get; set; }
@@ -53,6 +56,21 @@ public sealed class OwnShopDraft
             .. MachineFacts.Fitted.Select(name => (name, (IReadOnlyList<string>)["true", "false"])),
         ];
 
+    /// <summary>
+    /// What is asked of the machine: its kind, and what decides on a point that it can have after what was said so far. Nobody is asked for the
+    /// winch of a motorcycle.
+    /// </summary>
+    public IReadOnlyList<(string Name, IReadOnlyList<string> Words)> Asked(BenchBook book) =>
+        [.. Traits.Where(t => t.Name == Kind || book.Points.Values.Any(p => Decides(t.Name, p.OnlyFor)))];
+
+    /// <summary>Forgets the answers to what is no longer asked.</summary>
+    public void Tidy(BenchBook book)
+    {
+        var asked = Asked(book).Select(t => t.Name).ToHashSet();
+        foreach (var name in Facts.Keys.Where(f => !asked.Contains(f)).ToList())
+            Facts.Remove(name);
+    }
+
     public string Write() => JsonSerializer.Serialize(this, OwnShopJson.Default.OwnShopDraft);
 
     /// <summary>As it was kept; new, with the usual tools of the demo to tick, where nothing readable was.</summary>
@@ -83,6 +101,12 @@ public sealed class OwnShopDraft
             Make = Given(Make),
             Year = Given(Year) is null ? null : Whole(Year) ?? 0, // what is no year is said by the reader
         };
+
+    private bool Decides(string trait, OnlyFor only) =>
+        only.Conditions.ContainsKey(trait)
+        && !only.Conditions.Any(c => c.Key != trait && Said(c.Key) is { } word && !c.Value.Contains(word));
+
+    private string? Said(string trait) => trait == "drive" ? Given(Drive) : Given(Facts.GetValueOrDefault(trait, ""));
 
     private static string? Given(string text) => text.Trim() is { Length: > 0 } some ? some : null;
 

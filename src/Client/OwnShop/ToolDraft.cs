@@ -51,12 +51,12 @@ public sealed class ToolDraft
             Resolution = Amount(tool.Resolution, tool),
             Error =
                 tool.Kind == "torque"
-                    ? $"{Number(tool.PermissibleError * 100)} %"
+                    ? Digits($"{Number(tool.PermissibleError * 100)} %")
                     : Amount(tool.PermissibleError, tool),
             Replacing = tool.Replacing > 0 ? Amount(tool.Replacing, tool) : null,
             From = tool.Min is { } min ? Amount(min, tool) : "",
             To = tool.Max is { } max ? Amount(max, tool) : "",
-            Lever = tool.Lever is { } lever ? $"{Number(lever.Millimetres)} mm" : "",
+            Lever = tool.Lever is { } lever ? Digits($"{Number(lever.Millimetres)} mm") : "",
             CheckEvery = tool.NeverChecked ? "never" : null,
             // belongs to the machine or to nearly every bench
             Here = tool.Kind == "level" || tool.NeverChecked || tool.Id == "steel-rule",
@@ -65,21 +65,34 @@ public sealed class ToolDraft
     public NewInstrument Instrument(bool inches)
     {
         var (unit, more) = inches && Others.TryGetValue(Unit, out var other) ? other : (Unit, 0);
-        return new(Id, Name.Trim(), Kind, unit, Resolution, Error, Math.Min(Decimals + more, MostDecimals))
+        return new(
+            Id,
+            Name.Trim(),
+            Kind,
+            unit,
+            Stands(Resolution),
+            Stands(Error),
+            Math.Min(Decimals + more, MostDecimals)
+        )
         {
-            Replacing = Replacing,
-            From = Given(From),
-            To = Given(To),
-            Lever = Given(Lever),
+            Replacing = Replacing is null ? null : Stands(Replacing),
+            From = Amount(From),
+            To = Amount(To),
+            Lever = Amount(Lever),
             Checked = Given(Checked),
             CheckEvery = CheckEvery,
         };
     }
 
+    // a comma is a decimal point to many hands; files have a point
+    private static string Stands(string text) => text.Trim().Replace(',', '.');
+
+    private static string? Amount(string text) => Given(Stands(text));
+
     private static string? Given(string text) => text.Trim() is { Length: > 0 } some ? some : null;
 
     private static string Amount(double amount, ShopInstrument tool) =>
-        $"{Number(amount)}{(tool.Kind == "level" ? "" : $" {tool.Unit}")}";
+        Digits($"{Number(amount)}{(tool.Kind == "level" ? "" : $" {tool.Unit}")}");
 
     private static string Number(double number) => number.ToString("0.######", CultureInfo.InvariantCulture);
 }

@@ -16,13 +16,18 @@ internal sealed class SearchFigures(Workbench bench)
             .Figures.Values.Select(f => new SearchEntry(
                 SearchKind.Figure,
                 $"{FiguresPage.Titles(bench.Book, sheet, f)}: {Known(f.Short)}",
-                $"{sheet.Name} {sheet.Years}",
+                $"{sheet.Name} {FiguresWords.Years(sheet)}",
                 $"figures/{sheet.Id}/{Uri.EscapeDataString(f.Key)}"
             )
             {
                 Also = $"{f.Key} {f.When}",
             })
             .Prepend(
-                new(SearchKind.Figure, sheet.Name, $"{FiguresWords.Sheets}, {sheet.Years}", $"figures/{sheet.Id}")
+                new(
+                    SearchKind.Figure,
+                    sheet.Name,
+                    $"{FiguresWords.Sheets}, {FiguresWords.Years(sheet)}",
+                    $"figures/{sheet.Id}"
+                )
             );
 }

@@ -11,6 +11,9 @@ internal sealed class Pattern
     /// <summary>How much of it is its own words: of two that fit, the one with more is meant.</summary>
     public int Letters => literals.Sum(l => l.Length);
 
+    /// <summary>Whether the argument at a place is a name, which is not looked up.</summary>
+    public bool Stays(int place) => sentence.Stays(place);
+
     public static Pattern Of(Sentence sentence) => new(sentence, Template.Literals(sentence.Key));
 
     /// <summary>Every way to take a text apart into the arguments.</summary>

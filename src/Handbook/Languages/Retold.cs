@@ -72,7 +72,9 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
         Dictionary<string, (string, int)> known
     )
     {
-        var said = parts.Select(p => Part(p, tongue, known)).ToArray();
+        var said = parts
+            .Select((part, place) => pattern.Stays(place) ? (Said: part, Known: 0) : Part(part, tongue, known))
+            .ToArray();
         return (pattern.Fill(parts, [.. said.Select(s => s.Said)], tongue), 1 + said.Sum(s => s.Known));
     }
 

@@ -10,7 +10,7 @@ namespace Witnessmark.Handbook.Languages;
 /// literal parts as the key <c>{0} L added</c> and its arguments, and is put into words at the edge, where it is known who reads.
 /// </summary>
 /// <remarks>
-/// As a plain string it is English. Nothing turns a plain string into a sentence by itself: what was put together from pieces before could not
+/// As a plain string it is English as files have it (<see cref="Tongue.Written"/>). Nothing turns a plain string into a sentence by itself: what was put together from pieces before could not
 /// be translated any more, and the compiler finds such places. A text that comes as data is taken with <see cref="Of"/>.
 /// </remarks>
 [InterpolatedStringHandler]
@@ -44,6 +44,9 @@ public sealed class Sentence : IEquatable<Sentence>
 
     /// <summary>The key for one, where it is said of several.</summary>
     internal string? One { get; private init; }
+
+    /// <summary>Whether the argument at a place stands there as it is in every language.</summary>
+    internal bool Stays(int place) => arguments[place].Value is AsItStands;
 
     /// <summary>Letters of the English sentence.</summary>
     public int Length => ToString().Length;
@@ -153,8 +156,8 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <inheritdoc/>
     public override int GetHashCode() => ToString().GetHashCode(StringComparison.Ordinal);
 
-    /// <summary>In English.</summary>
-    public override string ToString() => In(Tongue.English);
+    /// <summary>In English, as it is written down.</summary>
+    public override string ToString() => In(Tongue.Written);
 
     /// <summary>In English.</summary>
     /// <param name="sentence">The sentence.</param>

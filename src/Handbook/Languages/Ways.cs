@@ -5,18 +5,26 @@ namespace Witnessmark.Handbook.Languages;
 /// <summary>How a language writes numbers and days.</summary>
 internal abstract class Ways
 {
-    public static Ways English { get; } = new EnglishWays();
+    public static Ways English { get; } = new EnglishWays('−');
+
+    /// <summary>English in entries, files and between programs, which know a negative number by its hyphen.</summary>
+    public static Ways Written { get; } = new EnglishWays('-');
 
     public static Ways German { get; } = new GermanWays();
 
     /// <summary>The decimal mark.</summary>
     public abstract char Mark { get; }
 
+    /// <summary>The sign before a negative number.</summary>
+    public virtual char Minus => '−';
+
     public abstract string Day(DayForm form, DateOnly day);
 
-    private sealed class EnglishWays : Ways
+    private sealed class EnglishWays(char minus) : Ways
     {
         public override char Mark => '.';
+
+        public override char Minus => minus;
 
         public override string Day(DayForm form, DateOnly day) =>
             day.ToString(

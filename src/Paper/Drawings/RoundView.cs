@@ -61,9 +61,12 @@ public sealed record RoundView(
         var step = (point.Reading.Step ?? "").Split(' ', 2);
         var counted = double.TryParse(step[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var each);
         return counted && step.Length == 2
-            ? (Sentence)$", {Spoken.Of(index * each)} {step[1]} on"
+            ? (Sentence)$", {Spoken.Of(index * each)} {Counted(point.Reading.Step!)} on"
             : (Sentence)$", reading {index + 1} of {reading.Opinion.Series.Count}";
     }
+
+    // the book says "9 links": what is counted, in the reader's language
+    private static Sentence Counted(string step) => Sentence.Of(step).Written(said => said.Split(' ', 2)[^1]);
 }
 
 internal static class Extremes

@@ -120,8 +120,8 @@ internal static class OpinionNumbers
     {
         var shown = opinion.Shown.ToString().Split(' ')[0];
         var same =
-            double.TryParse(shown.Replace('−', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out var read)
+            double.TryParse(shown, NumberStyles.Float, CultureInfo.InvariantCulture, out var read)
             && Math.Abs(read - value) <= 0.05 * Math.Max(Math.Abs(value), opinion.Uncertainty ?? 0);
-        return same ? Sentence.Number(shown.Replace('-', '−')) : Spoken.Of(Math.Round(value, 3));
+        return same ? Sentence.Number(shown) : Spoken.Of(Math.Round(value, 3));
     }
 }

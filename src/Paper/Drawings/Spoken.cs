@@ -50,7 +50,7 @@ public static class Spoken
     public static Sentence With(double value, string unit) =>
         unit is "" or "1" ? Of(value) : (Sentence)$"{Of(value)} {unit}";
 
-    /// <summary>A number as people write it, at most six decimals, with a true minus sign.</summary>
+    /// <summary>A number as people write it, at most six decimals.</summary>
     public static Sentence Of(double value) =>
-        Sentence.Number((value == 0 ? 0 : value).ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−'));
+        Sentence.Number((value == 0 ? 0 : value).ToString("0.######", CultureInfo.InvariantCulture));
 }

@@ -17,7 +17,7 @@ internal static class LookUp
             return Fail(why!, ExitCode.Malformed);
         try
         {
-            var answer = place.In(shop => CampaignAnswer.Of(machine, shop.CampaignsIfThere(), Tongue.English));
+            var answer = place.In(shop => CampaignAnswer.Of(machine, shop.CampaignsIfThere(), Tongue.Written));
             if (json)
                 JsonText.Print((JsonObject)JsonSerializer.SerializeToNode(answer, JsonSerializerOptions.Web)!);
             else if (answer.LookedUp)

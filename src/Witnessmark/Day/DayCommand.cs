@@ -72,7 +72,7 @@ internal static class DayCommand
             return ExitCode.Malformed;
         }
         if (json)
-            JsonText.Print(DayJson.Of(question, solved, asked.NotWhole, Tongue.English));
+            JsonText.Print(DayJson.Of(question, solved, asked.NotWhole, Tongue.Written));
         else
             DayReport.Write(Console.Out, question, solved, asked.NotWhole);
         return solved.Measure.Lateness > 0 || solved.Without.Count > 0 ? Missed : ExitCode.Ok;

@@ -30,7 +30,7 @@ internal static class DayJson
             ["bestAfterSeconds"] = Math.Round(solved.BestAfter, 2),
             ["withoutPlace"] = Reasons(solved.Without.Select(w => (w.Job, w.Words.In(tongue)))),
             ["loosened"] = Reasons(solved.Loosened.Select(l => (l.Job, l.Words.In(tongue)))),
-            ["notWhole"] = Reasons(notWhole.Select(n => (n.Job, n.Words.In(tongue)))),
+            ["notWhole"] = new JsonArray([.. notWhole.Select(n => (JsonNode)Lacking(n, tongue))]),
         };
     }
 
@@ -73,4 +73,12 @@ internal static class DayJson
 
     private static JsonArray Reasons(IEnumerable<(string Job, string Words)> reasons) =>
         new([.. reasons.Select(r => (JsonNode)new JsonObject { ["job"] = r.Job, ["because"] = r.Words })]);
+
+    private static JsonObject Lacking(NotWhole job, Tongue tongue) =>
+        new()
+        {
+            ["job"] = job.Job,
+            ["because"] = job.Words.In(tongue),
+            ["lacks"] = new JsonArray([.. job.Lacks.Select(l => (JsonNode)l.In(tongue))]),
+        };
 }

@@ -16,7 +16,7 @@ internal static class StockOnDisk
             at,
             (shop, place) =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.English, find);
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.Written, find);
                 if (json)
                     return Print(answer);
                 foreach (var item in answer.Items)
@@ -34,7 +34,7 @@ internal static class StockOnDisk
             at,
             (shop, place) =>
             {
-                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.English);
+                var answer = StockAnswer.Of(shop.Stock, ShelfIn(place), Tongue.Written);
                 if (json)
                     return Print(new { answer.ToOrder });
                 foreach (var order in answer.ToOrder)
@@ -57,7 +57,7 @@ internal static class StockOnDisk
                     shop,
                     place.Stock,
                     TimeProvider.System.GetLocalNow(),
-                    Tongue.English
+                    Tongue.Written
                 );
                 if (answer is null)
                     return Fail(wrong ?? refused!, wrong is null ? ExitCode.Refused : ExitCode.Malformed);

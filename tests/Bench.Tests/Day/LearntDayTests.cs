@@ -55,14 +55,20 @@ public class LearntDayTests
         Assert.Equal([60], plan.Plan.Jobs.Single().Starts);
     }
 
-    [Fact]
-    public void What_is_lacking_is_read()
+    [Theory]
+    [InlineData(""", "lacks":["Oil filter: nobody counted it.","Paint: none."]""", 2)]
+    [InlineData("", 1)] // as a plan of before says it
+    public void What_is_lacking_is_read(string parts, int lines)
     {
+        var said = "Oil filter: nobody counted it. Paint: none.";
         var plan = DayPlanText.Read(
-            Text("", ""","notWhole":[{"job":"412","because":"Oil filter: nobody counted it."}]"""),
+            Text("", $$""","notWhole":[{"job":"412","because":"{{said}}"{{parts}}}]"""),
             Asked(null)
         )!;
-        Assert.Equal([new NotWhole("412", $"Oil filter: nobody counted it.")], plan.NotWhole);
+        var lacking = Assert.Single(plan.NotWhole);
+        Assert.Equal("412", lacking.Job);
+        Assert.Equal(lines, lacking.Lacks.Count);
+        Assert.Equal(said, lacking.Words.ToString());
     }
 
     private static IEnumerable<(int, int)> Lengths(DayQuestion question) =>

@@ -49,6 +49,38 @@ public class SentenceTests
         Assert.Equal("1.5 of 0.35 L added", part.In(Tongue.English));
     }
 
+    [Fact]
+    public void A_negative_number_has_a_true_minus_for_readers_and_a_hyphen_where_it_is_written_down()
+    {
+        Sentence said = $"{-0.91} of {Sentence.Number("-1.5")}";
+        Assert.Equal("−0.91 of −1.5", said.In(Tongue.English));
+        Assert.Equal("von −1,5 sind es −0,91", said.In(German));
+        Assert.Equal("-0.91 of -1.5", said.ToString());
+        Assert.Equal("\"-0.91 of -1.5\"", JsonSerializer.Serialize(said));
+    }
+
+    [Theory]
+    [InlineData("-0.91 ± 0.27 mm", "−0,91 ± 0,27 mm")]
+    [InlineData("10W-40", "10W-40")] // a name with a hyphen
+    [InlineData("12-14", "12-14")]
+    [InlineData("1e-05", "1e-05")]
+    [InlineData("no-leak", "no-leak")]
+    [InlineData("-", "-")]
+    public void Only_the_sign_of_a_number_is_a_minus(string digits, string german)
+    {
+        Assert.Equal(german, German.Number(digits));
+        Assert.Equal(german.Replace(',', '.'), Tongue.English.Number(digits));
+    }
+
+    [Theory]
+    [InlineData("−0,91", "-0.91")]
+    [InlineData("-0.91", "-0.91")]
+    public void What_a_person_reads_is_read_back_into_what_is_stored(string read, string stored)
+    {
+        Assert.Equal(stored, German.Stored(read));
+        Assert.Equal(stored, Tongue.English.Stored(read.Replace(',', '.')));
+    }
+
     [Theory]
     [InlineData(1, "1 point", "1 Prüfpunkt")]
     [InlineData(0, "0 points", "0 Prüfpunkte")]

@@ -46,7 +46,6 @@ public class FlatTests
         "JobStep.Reading",
         "MeasuredJudge.FromRecord",
         "NotUnderstood..ctor",
-        "NotWhole.<Of>b__11_3",
         "SecondFold.Shown",
         "WorkCautions.New",
     ];

@@ -2,7 +2,7 @@ using Witnessmark.Bench.Jobs;
 
 namespace Witnessmark.Tests.Languages;
 
-/// <summary>All texts of the shipped bench book that people read.</summary>
+/// <summary>All texts of the shipped bench book, and of the tools that come with it, that people read.</summary>
 internal static class WordsOfBook
 {
     public static IEnumerable<string> All(Workbench bench) =>
@@ -13,6 +13,8 @@ internal static class WordsOfBook
             .. bench.Book.Reach.Values.SelectMany(r => (string[])[r.Name, r.Words]),
             .. bench.Book.FigureKeys.Values.Select(k => k.Words),
             .. bench.Sheets.SelectMany(s => s.Figures.Keys).Select(k => k.Split('.')[0]),
+            // the usual tools, which a new shop is offered
+            .. bench.Workshop.Instruments.Values.Select(i => i.Name),
             .. bench.Book.CommonPractice.Values.SelectMany(OfPractice),
         ];
 

@@ -19,9 +19,9 @@ public class WrittenMistakeTests
         "shop",
         "„32 to 13 mm“: die Grenzen sind vertauscht oder gleich; richtig wäre die kleinere zuerst"
     )]
-    [InlineData("min", "mm", "shop", "„mm“: es beginnt nicht mit einer Zahl; richtig wäre min = Text wie \"1,5 mm\"")]
-    [InlineData("min", "1 mn", "shop", "„1 mn“: „mn“ ist keine Einheit; richtig wäre min = Text wie \"1,5 mm\"")]
-    [InlineData("torque", "5 mm", "shop", "„5 mm“ ist kein Drehmoment; richtig wäre Drehmoment = Text wie \"110 N·m\"")]
+    [InlineData("min", "mm", "shop", "„mm“: es beginnt nicht mit einer Zahl; richtig wäre min = Text wie \"1.5 mm\"")]
+    [InlineData("min", "1 mn", "shop", "„1 mn“: „mn“ ist keine Einheit; richtig wäre min = Text wie \"1.5 mm\"")]
+    [InlineData("torque", "5 mm", "shop", "„5 mm“ ist kein Drehmoment; richtig wäre torque = Text wie \"110 N·m\"")]
     [InlineData(
         "min",
         "1 mm",
@@ -54,6 +54,14 @@ public class WrittenMistakeTests
             WrittenMistake.Of(mistake).In(German)
         );
     }
+
+    [Theory]
+    [InlineData("text = text in quotes", "text = Text in Anführungszeichen")]
+    [InlineData("one of torque", "eine von torque")]
+    [InlineData("unknown key \"torque\"", "unbekannter Schlüssel „torque“")]
+    [InlineData("\"text\" is missing", "„text“ fehlt")]
+    public void A_key_that_is_a_word_of_the_catalogue_too_stays_a_key(string written, string german) =>
+        Assert.Equal($"x; richtig wäre {german}", WrittenMistake.Of(new("shop.toml", 1, 1, "x", written)).In(German));
 
     [Fact]
     public void English_is_as_the_command_line_prints_it()

@@ -67,6 +67,11 @@ public sealed class DayEndpointTests : IDisposable
         var lacks = JsonNode.Parse(await shop.Client.GetStringAsync("/api/day"))!["notWhole"]!;
         Assert.Equal("412", (string?)lacks[0]!["job"]);
         Assert.Contains("Oil filter Fell 640", (string?)lacks[0]!["because"]);
+        // a part each, for whoever lists them
+        Assert.Single(
+            lacks[0]!["lacks"]!.AsArray(),
+            l => ((string)l!).StartsWith("Oil filter Fell 640: ", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
