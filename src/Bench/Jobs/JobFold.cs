@@ -13,9 +13,28 @@ namespace Witnessmark.Bench.Jobs;
 public static class JobFold
 {
     /// <summary>Folds the entries of one job; those of other jobs are passed over.</summary>
-    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench)
+    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench) => Of(job, entries, bench, []);
+
+    /// <summary>The same without what the shop says that does not count: nobody showed it whose word it is.</summary>
+    /// <param name="job">Its number.</param>
+    /// <param name="entries">Its entries.</param>
+    /// <param name="bench">What it is judged with.</param>
+    /// <param name="notCounting">Ids of such entries, of any job.</param>
+    public static JobState Of(
+        string job,
+        IEnumerable<Entry> entries,
+        Workbench bench,
+        IReadOnlyCollection<string> notCounting
+    )
     {
-        var ordered = CausalOrder.Of(entries.Where(e => e.Job == job));
+        var all = entries.Where(e => e.Job == job).ToList();
+        Entry[] without = [.. all.Where(e => notCounting.Contains(e.Id))];
+        return Counting(job, [.. all.Except(without)], bench) with { NotCounting = without };
+    }
+
+    private static JobState Counting(string job, IReadOnlyList<Entry> entries, Workbench bench)
+    {
+        var ordered = CausalOrder.Of(entries);
         List<(Entry, Sentence)> notUnderstood = [];
         var facts = Understood(ordered, notUnderstood);
         var live = Strikes.Live(facts);

@@ -25,7 +25,9 @@ internal sealed class AtHand(
 )
 {
     // entries are never changed and never go: what was made of as many of them still holds
-    private readonly Dictionary<string, (int Entries, JobState State)> states = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (int Entries, IReadOnlyList<string> NotCounting, JobState State)> states = new(
+        StringComparer.Ordinal
+    );
     private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
         StringComparer.Ordinal
     );
@@ -119,8 +121,13 @@ internal sealed class AtHand(
         var entries = ledger.Of(job);
         if (entries.Count == 0)
             return null;
-        if (!states.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
-            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench));
+        var notCounting = ledger.Facts.NotCounting ?? [];
+        if (
+            !states.TryGetValue(job, out var kept)
+            || kept.Entries != entries.Count
+            || !kept.NotCounting.SequenceEqual(notCounting)
+        )
+            states[job] = kept = (entries.Count, notCounting, JobFold.Of(job, entries, Workbench, notCounting));
         return kept.State;
     }
 

@@ -71,17 +71,17 @@ public sealed partial class Door
             return Confirmation.Make(KeyIn(rows), Now, who.Person, who.Device, job);
         });
 
-    /// <summary>Writes down that an entry releases a job without a confirmation: it does not count on paper.</summary>
-    public void Unconfirmed(string entry, SignedIn who, BookLine says) =>
+    /// <summary>Writes down that an entry came without what shows whose word it counts by: it does not count.</summary>
+    public void Unconfirmed(string entry, string what, SignedIn who, BookLine says) =>
         There.Do(rows =>
         {
             if (rows.Flag(entry))
-                Write(rows, DoorEvents.Unconfirmed, who.Person, who.Device, says);
+                Write(rows, what, who.Person, who.Device, says);
             return true;
         });
 
-    /// <summary>Entries that release a job and do not count.</summary>
-    public IReadOnlySet<string> NotCounting => Store?.Look(rows => rows.Flagged()).ToHashSet() ?? [];
+    /// <summary>Entries that do not count: nobody showed whose word they count by.</summary>
+    public IReadOnlySet<string> NotCounting => Store?.NotCounting() ?? new HashSet<string>();
 
     /// <summary>Whether the shop gave a confirmation to this person on this device for this job, and no other entry came with it.</summary>
     public bool IsConfirmed(string? confirmation, string entry, string person, string device, string job) =>
