@@ -48,9 +48,9 @@ public sealed partial class Door
             if (shop().RoleOf(person) is not { } role)
                 return Answered<CameIn>.Because(WrongCode); // nothing is kept of names that nobody has
             // before the code is taken: whoever chose badly chooses again
-            if (SecretRules.Refuses(secret, role, person) is { } why)
+            if (SecretRules.Refuses(secret, role, person, shop().Name) is { } why)
                 return Answered<CameIn>.Because(why, 400);
-            if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { } good || good.Person != person)
+            if (Taken(rows, code) is not { } good || good.Person != person)
             {
                 Write(rows, DoorEvents.Refused, person, proof.Device, BookLine.WrongStartCode(person));
                 return Answered<CameIn>.Because(WrongCode);
@@ -118,10 +118,10 @@ public sealed partial class Door
             return ShutToName;
         if (kept.WaitUntil is { } until && Now < until)
             return $"After wrong ones the door waits. Try again in {Long(until - Now)}.";
-        if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret))
+        if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret) is { } hash)
         {
-            if (kept.Failures > 0)
-                rows.Put(kept with { Failures = 0, WaitUntil = null });
+            if (kept.Failures > 0 || hash != kept.Hash)
+                rows.Put(kept with { Hash = hash, Failures = 0, WaitUntil = null });
             return null;
         }
         return Failed(rows, device, kept);
