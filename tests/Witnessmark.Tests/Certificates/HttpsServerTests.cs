@@ -56,6 +56,8 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
     [InlineData(TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_256_CBC_SHA, false)]
     public async Task Only_cipher_suites_that_were_chosen_are_spoken(TlsCipherSuite suite, bool spoken)
     {
+        if (!OperatingSystem.IsLinux())
+            return; // elsewhere the system chooses
         using var client = new TcpClient();
         await client.ConnectAsync(IPAddress.Loopback, one.Server.Https.Port, stop);
         await using var line = new SslStream(client.GetStream());
