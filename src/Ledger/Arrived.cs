@@ -38,14 +38,7 @@ internal sealed record Arrived(
         try
         {
             var entry = EntryJson.Read(json);
-            return HasNothing(entry)
-                ? Damaged(
-                    json,
-                    "One of its texts holds the sign U+0000, which not every store can keep.",
-                    device,
-                    epoch
-                )
-                : Whole(json, entry);
+            return Unkept(entry) is { } why ? Damaged(json, why, device, epoch) : Whole(json, entry);
         }
         catch (MalformedEntry reason)
         {
@@ -99,10 +92,14 @@ internal sealed record Arrived(
         );
 
     // what it says about the job has it escaped, and may have it
-    private static bool HasNothing(Entry e) =>
+    private static string? Unkept(Entry e) =>
         new[] { e.Id, e.Shop, e.Job, e.Device, e.Kind, e.Strikes, e.At, e.By, e.DevicePrevious, e.Hash }.Any(t =>
             t?.Contains('\0') == true
-        );
+        )
+            ? "One of its texts holds the sign U+0000, which not every store can keep."
+        : new[] { e.Id, e.Shop, e.Job, e.Device, e.Strikes }.Any(t => t?.Any(char.IsControl) == true)
+            ? "A name in it (its own, that of the shop, the job, the device, or of what it strikes) holds a control character."
+        : null;
 
     /// <summary>As it came; what is not UTF-8, and so no text, as its bytes.</summary>
     private static string RawText(JsonElement json)

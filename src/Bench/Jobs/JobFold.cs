@@ -17,10 +17,30 @@ public static class JobFold
     /// <param name="entries">What the shop or the device has of it.</param>
     /// <param name="bench">What it is judged with.</param>
     /// <param name="memory">What an earlier fold of the same job with the same workbench left, or null.</param>
-    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench, FoldMemory? memory = null)
+    public static JobState Of(string job, IEnumerable<Entry> entries, Workbench bench, FoldMemory? memory = null) =>
+        Of(job, entries, bench, [], memory);
+
+    /// <summary>The same without what the shop says that does not count: nobody showed it whose word it is.</summary>
+    /// <param name="job">Its number.</param>
+    /// <param name="entries">Its entries.</param>
+    /// <param name="bench">What it is judged with.</param>
+    /// <param name="notCounting">Ids of such entries, of any job.</param>
+    /// <param name="memory">What an earlier fold of the same job with the same workbench left, or null.</param>
+    public static JobState Of(
+        string job,
+        IEnumerable<Entry> entries,
+        Workbench bench,
+        IReadOnlyCollection<string> notCounting,
+        FoldMemory? memory = null
+    )
     {
-        memory ??= new();
-        var ordered = CausalOrder.Of(entries.Where(e => e.Job == job));
+        var byWord = entries.Where(e => e.Job == job).ToLookup(e => !notCounting.Contains(e.Id));
+        return Counting(job, byWord[true], bench, memory ?? new()) with { NotCounting = [.. byWord[false]] };
+    }
+
+    private static JobState Counting(string job, IEnumerable<Entry> entries, Workbench bench, FoldMemory memory)
+    {
+        var ordered = CausalOrder.Of(entries);
         List<(Entry, Sentence)> notUnderstood = [];
         var facts = Understood(ordered, memory, notUnderstood);
         var live = Strikes.Live(facts);

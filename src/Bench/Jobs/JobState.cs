@@ -54,6 +54,9 @@ public sealed record JobState(
     /// <summary>What there is to tell the owner, in the order in which it was found.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
+    /// <summary>Entries that are kept and say nothing here: the shop was not shown whose word they count by.</summary>
+    public IReadOnlyList<Entry> NotCounting { get; init; } = [];
+
     /// <summary>Whether the machine may go.</summary>
     public bool MayGo => Holds.Count == 0;
 

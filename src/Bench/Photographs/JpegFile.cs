@@ -47,6 +47,9 @@ public sealed record JpegFile(int Width, int Height, byte[] Plain, bool WasPlain
     private sealed class JpegWalk(byte[] file)
     {
         private static readonly Refusal Torn = new("torn", $"The picture is cut off or broken in the middle.");
+
+        // a progressive picture of a camera has about ten; each one costs whoever draws it a walk over all of its pixels. Common practice, no source
+        private const int MostScans = 64;
         private readonly MemoryStream plain = new(file.Length);
         private int at = 2;
 
@@ -79,7 +82,8 @@ public sealed record JpegFile(int Width, int Height, byte[] Plain, bool WasPlain
                 at += segment.Count;
                 if (marker == Marker.Scan)
                 {
-                    scans++;
+                    if (++scans > MostScans)
+                        return new("unusual-jpeg", $"The picture is drawn in more than {MostScans} passes.");
                     KeepScan();
                 }
             }

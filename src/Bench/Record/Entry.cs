@@ -68,13 +68,13 @@ public static class EntryKind
     /// <summary><c>{number, outcome: "done"|"not-concerned", why?}</c>: a campaign that is settled.</summary>
     public const string Campaign = "campaign";
 
-    /// <summary><c>{number, why}</c>: the machine may leave with this "do not ride" campaign open, by decision of the one who wrote it.</summary>
+    /// <summary><c>{number, why, confirmed?}</c>: the machine may leave with this "do not ride" campaign open, by decision of the one who wrote it.</summary>
     public const string CampaignLeft = "campaign-left";
 
     /// <summary><c>{point, key, demand, printed, origin, tolerance?, unit?, also?, when?, bolt?, document?: {name, title, edition}}</c>: a figure for this job alone, where its sheet has none for the key.</summary>
     public const string Figure = "figure";
 
-    /// <summary><c>{point, name, figure}</c>: somebody answers by name for judging a safety point by this figure, as it stood in one line.</summary>
+    /// <summary><c>{point, name, figure, confirmed?}</c>: somebody answers by name for judging a safety point by this figure, as it stood in one line.</summary>
     public const string Vouch = "vouch";
 
     /// <summary><c>{point?, figure?: key, sha256, type, width, height, bytes, shows}</c>: a photograph of the machine, of a point, or of where a figure stands.</summary>
@@ -83,7 +83,7 @@ public static class EntryKind
     /// <summary><c>{point, why}</c>: a point taken into the plan after the arrival.</summary>
     public const string Planned = "planned";
 
-    /// <summary><c>{point, why, lead?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
+    /// <summary><c>{point, why, lead?, confirmed?}</c>: a point taken out of the plan; a safety point needs the name of a lead.</summary>
     public const string Dropped = "dropped";
 
     /// <summary><c>{finding, point?, what, urgency: "before riding"|"by next service"|"keep an eye on", photographs?: [sha256, …]}</c>: something to tell the owner; the last one of the same name counts.</summary>
@@ -98,7 +98,7 @@ public static class EntryKind
     /// <summary><c>{finding, how}</c>: somebody put it right.</summary>
     public const string PutRight = "put-right";
 
-    /// <summary><c>{name}</c>: the signature that no hold is left.</summary>
+    /// <summary><c>{name, ofTwo?, confirmed?}</c>: the signature that no hold is left.</summary>
     public const string Release = "release";
 
     /// <summary><c>{at: "2026-11-27T16:00"}</c>: until when the machine is promised, by the shop's clock; the last one holds.</summary>

@@ -31,8 +31,9 @@ public static partial class EntryBody
     /// <param name="point">The point.</param>
     /// <param name="name">Who.</param>
     /// <param name="figure">The figure that they saw, <see cref="Figures.Figure.InSheet"/>.</param>
-    public static JsonElement Vouch(string point, string name, string figure) =>
-        Of(("point", point), ("name", name), ("figure", figure));
+    /// <param name="word">What the shop gave them for showing who they are; null where nobody has to.</param>
+    public static JsonElement Vouch(string point, string name, string figure, string? word = null) =>
+        Of(("point", point), ("name", name), ("figure", figure), (Word.Key, word));
 
     /// <summary>A photograph; its picture lies beside the ledger under its hash.</summary>
     /// <param name="point">What it shows, or null for the machine.</param>

@@ -116,15 +116,20 @@ public static partial class EntryBody
             ("why", why)
         );
 
-    /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason.</summary>
-    public static JsonElement CampaignLeft(string number, string why) => Of(("number", number), ("why", why));
+    /// <summary>A "do not ride" campaign that somebody lets the machine leave with, for a reason, and on their word.</summary>
+    public static JsonElement CampaignLeft(string number, string why, string? word = null) =>
+        Of(("number", number), ("why", why), (Word.Key, word));
 
     /// <summary>A point taken into the plan.</summary>
     public static JsonElement Planned(string point, string why) => Of(("point", point), ("why", why));
 
     /// <summary>A point taken out of the plan; <paramref name="lead"/> stands for it when somebody's safety hangs on the point.</summary>
-    public static JsonElement Dropped(string point, string why, string? lead = null) =>
-        Of(("point", point), ("why", why), ("lead", lead));
+    /// <param name="point">The point.</param>
+    /// <param name="why">The reason.</param>
+    /// <param name="lead">Who stands for it, or null.</param>
+    /// <param name="word">What the shop gave to that lead for showing who they are; null where nobody has to.</param>
+    public static JsonElement Dropped(string point, string why, string? lead = null, string? word = null) =>
+        Of(("point", point), ("why", why), ("lead", lead), (Word.Key, word));
 
     /// <summary>The signature that no hold is left.</summary>
     /// <param name="name">Who signs.</param>

@@ -43,6 +43,7 @@ internal static class GivenWords
     public static string Keep => Say($"Keep for this job");
     public static string VouchTitle => Say($"Vouch for this figure");
     public static string Vouch => Say($"Vouch");
+    public static string Voucher => Say($"Who vouches for it?");
     public static string VouchWhy =>
         Say(
             $"Somebody's safety hangs on this point, and neither the maker nor a law nor a standard stands behind the figure. With a name somebody of the workshop answers that it is right for this machine."

@@ -25,9 +25,7 @@ internal sealed class AtHand(
 )
 {
     // entries are never changed and never go: what was made of as many of them still holds
-    private readonly Dictionary<string, (int Entries, JobState State, FoldMemory Memory)> states = new(
-        StringComparer.Ordinal
-    );
+    private readonly Dictionary<string, Folded> states = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
         StringComparer.Ordinal
     );
@@ -121,10 +119,16 @@ internal sealed class AtHand(
         var entries = ledger.Of(job);
         if (entries.Count == 0)
             return null;
-        if (!states.TryGetValue(job, out var kept) || kept.Entries != entries.Count)
+        var notCounting = ledger.Facts.NotCounting ?? [];
+        if (
+            !states.TryGetValue(job, out var kept)
+            || kept.Entries != entries.Count
+            || !kept.NotCounting.SequenceEqual(notCounting)
+        )
         {
-            var memory = kept.Memory ?? new();
-            states[job] = kept = (entries.Count, JobFold.Of(job, entries, Workbench, memory), memory);
+            var memory = kept?.Memory ?? new();
+            var state = JobFold.Of(job, entries, Workbench, notCounting, memory);
+            states[job] = kept = new(entries.Count, notCounting, state, memory);
         }
         return kept.State;
     }
@@ -226,4 +230,6 @@ internal sealed class AtHand(
         WorkChanged?.Invoke();
         Changed?.Invoke();
     }
+
+    private sealed record Folded(int Entries, IReadOnlyList<string> NotCounting, JobState State, FoldMemory Memory);
 }

@@ -32,6 +32,9 @@ internal sealed record DeviceFacts
     /// <summary>Up to which own number entries were sent; those between here and <see cref="Confirmed"/> were set aside.</summary>
     public int Sent { get; init; }
 
+    /// <summary>Entries of which the shop said that they count for nothing; null: of none yet.</summary>
+    public IReadOnlyList<string>? NotCounting { get; init; }
+
     /// <summary><c>on</c> when the end of a timer is heard.</summary>
     public string? Sound { get; init; }
 
@@ -44,6 +47,10 @@ internal sealed record DeviceFacts
     /// <summary>What the shop calls the files as they are in <see cref="Workbench"/> (an entity tag, RFC 9110, 8.8.3).</summary>
     public string? WorkbenchTag { get; init; }
 
+    /// <summary>With some more entries that count for nothing; the same where there are none.</summary>
+    public DeviceFacts WithoutCounting(IReadOnlyList<string> more) =>
+        more.Except(NotCounting ?? []).Any() ? this with { NotCounting = [.. (NotCounting ?? []).Union(more)] } : this;
+
     /// <summary>All but the head of its chain, which only writing moves, by the names under which they are kept.</summary>
     public (string Name, object? Value)[] Kept() =>
         [
@@ -51,6 +58,7 @@ internal sealed record DeviceFacts
             ("pulled", Pulled),
             ("confirmed", Confirmed),
             ("sent", Sent),
+            ("notCounting", NotCounting),
             ("person", Person),
             ("door", Door),
             ("workbench", Workbench),

@@ -215,12 +215,14 @@ internal sealed class Exchange(
     {
         while (true)
         {
-            var (identity, head, entries) = await shop.After(ledger.Facts.Pulled);
-            if (await Met(identity) || await WentBack(head))
+            var reply = await shop.After(ledger.Facts.Pulled);
+            if (await Met(reply.Ledger) || await WentBack(reply.Head))
                 return;
-            if (entries.Count == 0)
+            if (reply.Entries.Count == 0)
                 return;
-            await ledger.Keep([.. entries.Select(e => e.Entry)], identity, entries.Max(e => e.Order));
+            // before the entries: a tab that is closed in between must not show what does not count
+            await ledger.Remember(facts => facts.WithoutCounting(reply.NotCounting));
+            await ledger.Keep([.. reply.Entries.Select(e => e.Entry)], reply.Ledger, reply.Entries.Max(e => e.Order));
         }
     }
 
@@ -238,6 +240,7 @@ internal sealed class Exchange(
                     Pulled = 0,
                     Confirmed = 0,
                     Sent = 0,
+                    NotCounting = null,
                 }
                 : facts with
                 {
@@ -254,7 +257,7 @@ internal sealed class Exchange(
     {
         if (head >= ledger.Facts.Pulled)
             return false;
-        await ledger.Remember(facts => facts with { Pulled = 0, Confirmed = 0, Sent = 0 });
+        await ledger.Remember(facts => facts with { Pulled = 0, Confirmed = 0, Sent = 0, NotCounting = null });
         await SendEverythingAgain();
         return true;
     }

@@ -83,21 +83,25 @@ internal sealed partial class Shop(HttpClient http)
     }
 
     /// <summary>Entries after a place in the shop's order.</summary>
-    public async Task<(string Ledger, int Head, IReadOnlyList<(int Order, Entry Entry)> Entries)> After(int order)
+    public async Task<EntriesReply> After(int order)
     {
         var text = await Text(() => http.GetAsync($"api/entries?after={order}"));
         try
         {
             using var document = JsonDocument.Parse(text);
             var root = document.RootElement;
-            return (
+            return new(
                 root.GetProperty("ledger").GetString()!,
                 root.GetProperty("head").GetInt32(),
                 [
                     .. root.GetProperty("entries")
                         .EnumerateArray()
                         .Select(e => (e.GetProperty("order").GetInt32(), EntryJson.Read(e.GetProperty("entry")))),
-                ]
+                ],
+                // an older server of the shop says nothing of it
+                root.TryGetProperty("notCounting", out var ids)
+                    ? [.. ids.EnumerateArray().Select(id => id.GetString()!)]
+                    : []
             );
         }
         catch (Exception unread)

@@ -1,4 +1,5 @@
 using Witnessmark.Bench.Figures;
+using Witnessmark.Bench.Record;
 
 namespace Witnessmark.Client.Device;
 
@@ -21,6 +22,18 @@ internal sealed record WorkbenchFile(string Name, string Text);
 /// <param name="UpTo">It has all of this device's entries up to this number.</param>
 /// <param name="Aside">Entries that it put aside whole.</param>
 internal sealed record TakenReply(string Ledger, int UpTo, IReadOnlyList<Aside>? SetAside);
+
+/// <summary>Entries in the shop's order.</summary>
+/// <param name="Ledger">Identity of its ledger.</param>
+/// <param name="Head">The last order that there is.</param>
+/// <param name="Entries">Each with its order.</param>
+/// <param name="NotCounting">Those of them that count for nothing.</param>
+internal sealed record EntriesReply(
+    string Ledger,
+    int Head,
+    IReadOnlyList<(int Order, Entry Entry)> Entries,
+    IReadOnlyList<string> NotCounting
+);
 
 /// <summary>An entry that the shop put aside.</summary>
 internal sealed record Aside(string Id, int Seq, string Why, bool Conflict = false);

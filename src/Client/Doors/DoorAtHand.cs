@@ -1,4 +1,5 @@
 using Microsoft.JSInterop;
+using Witnessmark.Bench.Record;
 using Witnessmark.Client.Device;
 
 namespace Witnessmark.Client.Doors;
@@ -144,6 +145,22 @@ internal sealed class DoorAtHand(ShopDoor shop, DoorKey key, DeviceLedger ledger
             new() { Job = job, Secret = secret },
             DoorJson.Default.ConfirmedReply
         );
+        return (reply?.Confirmed, no);
+    }
+
+    /// <summary>Somebody gives their word for an entry of a job that this device is about to write.</summary>
+    public async Task<(string? Given, string? No)> GiveWord(Word word, string job, string secret)
+    {
+        var request = new DoorRequest
+        {
+            Job = job,
+            Kind = word.Kind,
+            Person = word.Name,
+            About = word.About[0],
+            Figure = word.About.ElementAtOrDefault(1),
+            Secret = secret,
+        };
+        var (reply, no) = await shop.Post("word", request, DoorJson.Default.ConfirmedReply);
         return (reply?.Confirmed, no);
     }
 

@@ -68,6 +68,9 @@ internal sealed record DoorRequest
     public string? Y { get; init; }
     public bool? Shared { get; init; }
     public string? Job { get; init; }
+    public string? Kind { get; init; }
+    public string? About { get; init; }
+    public string? Figure { get; init; }
 }
 
 [JsonSourceGenerationOptions(

@@ -1,3 +1,4 @@
+using Witnessmark.Bench.Record;
 using Witnessmark.Client.Languages;
 
 namespace Witnessmark.Client.Doors;
@@ -80,6 +81,18 @@ internal static class DoorWords
     public static string ConfirmDigits => Say($"Your six digits once more");
     public static string ConfirmPassphrase => Say($"Your passphrase once more");
     public static string ConfirmWhy => Say($"The release is bound to you: the shop checks once more who signs.");
+
+    public static string WordWhy =>
+        Say($"The shop checks whose word it is: only while it is in reach, and for this job on this device alone.");
+    public static string WordNeedsShop =>
+        Say(
+            $"The shop does not answer, and it alone can tell whose word this is. Nothing was written; try again when it is in reach."
+        );
+    public static string NotCounting => Say($"Does not count");
+
+    /// <summary>Why an entry that stands here says nothing.</summary>
+    public static string NotCountingWhy(Entry entry, string kind) =>
+        Say($"{kind}, by {entry.By}: nobody showed the shop whose word it is.");
 
     public static string ShowAgain => Say($"Go on");
     public static string ShowAgainWhy =>

@@ -38,6 +38,10 @@ internal static class WrittenInBook
         [
             $"{X} confirmed the release of {X}.",
             $"A release of {X} by {X} came without a confirmation of the shop. It does not count on paper.",
+            $"{X} gave their word in {X}: {X} is dropped.",
+            $"{X} gave their word in {X} for the figure {X} at {X}.",
+            $"{X} gave their word in {X}: it leaves with the campaign {X} open.",
+            $"An entry of {X} by {X} ({X}) counts by the word of {X} and came without it. It does not count.",
             $"{X} asked for what is for a {X}.",
             $"{X} took {X}: {X}.",
             $"{X} took away who brings the machine {X}.",

@@ -15,6 +15,10 @@ internal static class TodayWords
     public static string ChooseSheet => Say($"Choose the figure sheet that judges it.");
     public static string ChooseMachine => Say($"Choose the machine first.");
     public static string ChoosePurpose => Say($"Choose what it is here for.");
+    public static string NumberTaken =>
+        Say(
+            $"Another tab opened a job under this number meanwhile. What a lead gave their word for stands in the plan again: ask for it once more."
+        );
     public static string NotFound => Say($"There is no such page");
 
     public static string Points(int count) => Say(Sentence.Count(count, $"1 point", $"{count} points"));

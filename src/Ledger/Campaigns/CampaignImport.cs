@@ -21,7 +21,7 @@ internal static class CampaignImport
             3
         );
         var run = begin.Number((int)source, name, at.UtcDateTime.ToString("O", CultureInfo.InvariantCulture));
-        using var writer = new CampaignWriter(connection, run!.Value);
+        using var writer = CampaignWriter.On(connection, run!.Value);
         var totals = write(writer);
         connection.Change(
             "UPDATE import SET rows = $2, set_aside = $3 WHERE run = $1",

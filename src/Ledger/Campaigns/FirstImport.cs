@@ -30,7 +30,7 @@ internal static class FirstImport
     {
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            OwnFolder.Make(Path.GetDirectoryName(Path.GetFullPath(path))!);
             return new(path + Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
         catch (IOException held)

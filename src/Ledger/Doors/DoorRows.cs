@@ -119,11 +119,11 @@ public sealed partial class DoorRows
     public void Close(DateTimeOffset now) =>
         connection.Change("INSERT INTO closed (row, at) VALUES (1, $1) ON CONFLICT DO NOTHING", Stamp(now));
 
-    /// <summary>Writes down that an entry releases a job without a confirmation; false when it was written down before.</summary>
+    /// <summary>Writes down that an entry counts for nothing, since nobody showed whose word it is; false when it was written down before.</summary>
     public bool Flag(string entry) =>
         connection.Change("INSERT INTO unconfirmed (entry) VALUES ($1) ON CONFLICT DO NOTHING", entry) == 1;
 
-    /// <summary>Entries that release a job without a confirmation.</summary>
+    /// <summary>Entries that count for nothing.</summary>
     public IReadOnlyList<string> Flagged() => connection.Rows("SELECT entry FROM unconfirmed", row => row.GetString(0));
 
     /// <summary>Writes an event down. Names and jobs in it may come from anybody: what could look like another line of the book stands as U+FFFD.</summary>

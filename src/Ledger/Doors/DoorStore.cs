@@ -29,6 +29,9 @@ public sealed class DoorStore
     public static DoorStore? OpenIfThere(string folder) =>
         File.Exists(Path.Combine(folder, FileName)) ? Open(folder) : null;
 
+    /// <summary>Entries that count for nothing: nobody showed whose word they count by.</summary>
+    public IReadOnlySet<string> NotCounting() => Look(rows => rows.Flagged()).ToHashSet(StringComparer.Ordinal);
+
     /// <summary>Looks and changes in one transaction: all of it stands, or nothing.</summary>
     public T Do<T>(Func<DoorRows, T> work) => kept.Change(connection => work(new(connection)));
 

@@ -15,7 +15,7 @@ internal sealed class KeptFile(string path, bool foreignKeys, Action<SqliteConne
     /// <param name="journal">SQLite's name of how it keeps its promise; WAL lets others read while one writes.</param>
     public void Prepare(SchemaSteps schema, string journal = "WAL")
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+        OwnFolder.Make(Path.GetDirectoryName(Path.GetFullPath(path))!);
         Do(
             SqliteOpenMode.ReadWriteCreate,
             connection =>

@@ -20,7 +20,7 @@ public static class SqliteLedger
     {
         try
         {
-            Directory.CreateDirectory(folder);
+            OwnFolder.Make(folder);
             var options = Options(folder, SqliteOpenMode.ReadWriteCreate, waitSeconds);
             using (var context = new SqliteLedgerContext(options))
                 Prepare(context);

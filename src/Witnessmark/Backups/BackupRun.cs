@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Witnessmark.Bench.Jobs;
+using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 
@@ -59,7 +60,7 @@ public static class BackupRun
 
     private static void Copy(string from, string to)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+        OwnFolder.Make(Path.GetDirectoryName(to)!);
         if (SqliteCopy.IsOne(from))
         {
             SqliteCopy.Write(from, to);

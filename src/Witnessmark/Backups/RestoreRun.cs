@@ -1,3 +1,4 @@
+using Witnessmark.Ledger;
 using Witnessmark.Ledger.Sqlite;
 using Witnessmark.Serve;
 
@@ -15,7 +16,7 @@ public static class RestoreRun
         if (BackupCheck.Of(backup) is { Count: > 0 } faults)
             throw new BrokenBackup(faults);
         var record = BackupRecord.Of(backup);
-        Directory.CreateDirectory(data);
+        OwnFolder.Make(data);
         using var held = ServedFolder.Hold(data);
         if (BackupFiles.Of(data) is [var first, ..])
             throw new IOException(
@@ -39,7 +40,7 @@ public static class RestoreRun
 
     private static void Copy(string from, string to)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+        OwnFolder.Make(Path.GetDirectoryName(to)!);
         File.Copy(from, to);
         File.SetAttributes(to, File.GetAttributes(to) & ~FileAttributes.ReadOnly); // from a medium that nobody can write to
         using var written = new FileStream(to, FileMode.Open, FileAccess.ReadWrite);

@@ -68,7 +68,7 @@ internal static class DayOnDisk
             return DayAsked.Not([.. mistakes.Select(m => $"{m}")]);
         if (shop.LedgerIfThere() is not { } ledger)
             return DayAsked.Not($"{of.Folder}: there is no ledger.db in it.");
-        var jobs = OpenJobs.Of(ledger, bench);
+        var jobs = OpenJobs.Of(ledger, bench, shop.NotCounting());
         var (question, missing) = DayOfJobs.Of(bench, jobs, now, TimesOnDisk.Learnt(ledger, bench.Book));
         var shelf = shop.StockIfThere()?.Shelf();
         return question is null

@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Record;
+
 namespace Witnessmark.Doors;
 
 /// <summary>
@@ -50,6 +52,26 @@ public sealed class BookLine
 
     public static BookLine Unconfirmed(string? job, string? by) =>
         new($"A release of {job} by {by} came without a confirmation of the shop. It does not count on paper.");
+
+    public static BookLine WordGiven(Word word, string job) =>
+        word switch
+        {
+            { Kind: EntryKind.Dropped, About: [var point] } => new(
+                $"{word.Name} gave their word in {job}: {point} is dropped."
+            ),
+            { Kind: EntryKind.Vouch, About: [var point, var figure] } => new(
+                $"{word.Name} gave their word in {job} for the figure {figure} at {point}."
+            ),
+            { Kind: EntryKind.CampaignLeft, About: [var number] } => new(
+                $"{word.Name} gave their word in {job}: it leaves with the campaign {number} open."
+            ),
+            _ => throw new ArgumentOutOfRangeException(nameof(word), word, null),
+        };
+
+    public static BookLine WordMissing(Word word, string? job, string? by) =>
+        new(
+            $"An entry of {job} by {by} ({word.Kind}) counts by the word of {word.Name} and came without it. It does not count."
+        );
 
     public static BookLine NotForThem(string person, string role) => new($"{person} asked for what is for a {role}.");
 

@@ -53,15 +53,16 @@ internal static class CommonPassphrase
         "motorrad",
     ];
 
-    /// <summary>Whether a passphrase is one, for a person.</summary>
-    public static bool Is(string phrase, string person)
+    /// <summary>Whether a passphrase is one, for a person of a shop.</summary>
+    public static bool Is(string phrase, string person, string shop)
     {
         var bare = Bare(phrase);
         if (Known.Contains(bare))
             return true;
-        var rest = Bare(person) is { Length: > 0 } name ? bare.Replace(name, "") : bare;
-        foreach (var word in Words)
-            rest = rest.Replace(word, "");
+        var rest = bare;
+        foreach (var word in (string[])[Bare(person), Bare(shop), .. Words])
+            if (word.Length > 0)
+                rest = rest.Replace(word, "");
         return OfItsOwn(Once(rest)) < FewestOfItsOwn;
     }
 

@@ -68,6 +68,9 @@ public sealed partial class Door
             EventChain.Fault(rows.AllEvents())
         ));
 
+    /// <summary>All that ever happened, in its order.</summary>
+    public IReadOnlyList<DoorEvent> AllEvents() => There.Look(rows => rows.AllEvents());
+
     private DeviceInBook[] Devices(DoorRows rows)
     {
         var sessions = rows.Sessions().ToDictionary(s => s.Device);

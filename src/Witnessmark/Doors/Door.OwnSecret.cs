@@ -21,7 +21,7 @@ public sealed partial class Door
         {
             if (Tried(rows, who.Device, who.Person, secret) is { } no)
                 return Answered<CameIn>.Because(no);
-            if (SecretRules.Refuses(next, who.Role, who.Person) is { } why)
+            if (SecretRules.Refuses(next, who.Role, who.Person, shop().Name) is { } why)
                 return Answered<CameIn>.Because(why, 400);
             if (next == secret)
                 return Answered<CameIn>.Because($"That is the one that you have.", 400);

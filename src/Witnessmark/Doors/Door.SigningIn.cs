@@ -48,9 +48,9 @@ public sealed partial class Door
             if (shop().RoleOf(person) is not { } role)
                 return Answered<CameIn>.Because(WrongCode); // nothing is kept of names that nobody has
             // before the code is taken: whoever chose badly chooses again
-            if (SecretRules.Refuses(secret, role, person) is { } why)
+            if (SecretRules.Refuses(secret, role, person, shop().Name) is { } why)
                 return Answered<CameIn>.Because(why, 400);
-            if (rows.Take(Token.Hash(Token.Typed(code)), Now) is not { } good || good.Person != person)
+            if (Taken(rows, code) is not { } good || good.Person != person)
             {
                 Write(rows, DoorEvents.Refused, person, proof.Device, BookLine.WrongStartCode(person));
                 return Answered<CameIn>.Because(WrongCode);
@@ -71,17 +71,17 @@ public sealed partial class Door
             return Confirmation.Make(KeyIn(rows), Now, who.Person, who.Device, job);
         });
 
-    /// <summary>Writes down that an entry releases a job without a confirmation: it does not count on paper.</summary>
-    public void Unconfirmed(string entry, SignedIn who, BookLine says) =>
+    /// <summary>Writes down that an entry came without what shows whose word it counts by: it does not count.</summary>
+    public void Unconfirmed(string entry, string what, SignedIn who, BookLine says) =>
         There.Do(rows =>
         {
             if (rows.Flag(entry))
-                Write(rows, DoorEvents.Unconfirmed, who.Person, who.Device, says);
+                Write(rows, what, who.Person, who.Device, says);
             return true;
         });
 
-    /// <summary>Entries that release a job and do not count.</summary>
-    public IReadOnlySet<string> NotCounting => Store?.Look(rows => rows.Flagged()).ToHashSet() ?? [];
+    /// <summary>Entries that do not count: nobody showed whose word they count by.</summary>
+    public IReadOnlySet<string> NotCounting => Store?.NotCounting() ?? new HashSet<string>();
 
     /// <summary>Whether the shop gave a confirmation to this person on this device for this job, and no other entry came with it.</summary>
     public bool IsConfirmed(string? confirmation, string entry, string person, string device, string job) =>
@@ -118,10 +118,10 @@ public sealed partial class Door
             return ShutToName;
         if (kept.WaitUntil is { } until && Now < until)
             return $"After wrong ones the door waits. Try again in {Long(until - Now)}.";
-        if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret))
+        if (shop().RoleOf(person) is not null && SecretHash.Fits(person, kept.Hash, secret) is { } hash)
         {
-            if (kept.Failures > 0)
-                rows.Put(kept with { Failures = 0, WaitUntil = null });
+            if (kept.Failures > 0 || hash != kept.Hash)
+                rows.Put(kept with { Hash = hash, Failures = 0, WaitUntil = null });
             return null;
         }
         return Failed(rows, device, kept);

@@ -57,7 +57,7 @@ public sealed partial class Door(
             return Answered<string>.Because(
                 $"\"{lead}\" is no lead of this shop: shop.toml says who is, under [workshop], leads = [\"NAME\"]."
             );
-        if (SecretRules.Refuses(secret, Role.Lead, lead) is { } why)
+        if (SecretRules.Refuses(secret, Role.Lead, lead, shop().Name) is { } why)
             return Answered<string>.Because(why, 400);
         return There.Do(rows =>
         {

@@ -42,6 +42,8 @@ public static class DoorCommand
             "book",
             "Who may come in, with which devices, and what happened. Ends with 1 when events were changed."
         );
+        var json = new Option<bool>("--json") { Description = "all of it as JSON, every event that there ever was" };
+        book.Add(json);
         close.SetAction(p =>
             Run(p, data, group, door => Close(door, p.GetRequiredValue(lead), HiddenLine.Read, Console.Out))
         );
@@ -58,7 +60,14 @@ public static class DoorCommand
             )
         );
         code.SetAction(p => Run(p, data, group, door => Code(door)));
-        book.SetAction(p => Run(p, data, group, door => BookText.Write(door, Console.Out)));
+        book.SetAction(p =>
+            Run(
+                p,
+                data,
+                group,
+                door => p.GetValue(json) ? BookJson.Write(door, Console.Out) : BookText.Write(door, Console.Out)
+            )
+        );
         return new Command("door", "Who may come in: close the door, let devices and people in, read its book.")
         {
             data,

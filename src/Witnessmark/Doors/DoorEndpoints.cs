@@ -19,6 +19,7 @@ internal static class DoorEndpoints
         api.MapPost("/door/start", Start).ForAnyone().Limited();
         api.MapPost("/door/here", (HttpContext context) => Results.Json(You(context.Who()))).ForReaders();
         api.MapPost("/door/confirm", Confirm).ForTechnicians().Limited();
+        api.MapPost("/door/word", GiveWord).ForTechnicians().Limited();
         api.MapPost("/door/show", Show).ForLeads().Limited();
         api.MapPost("/door/secret", Change).ForReaders().Limited();
         api.MapPost("/door/sign-out", SignOut).ForAnyone();
@@ -96,6 +97,19 @@ internal static class DoorEndpoints
         if (Unfit(asked.Job, asked.Secret) is { } wrong)
             return wrong;
         var given = door.Confirm(who, asked.Job ?? "", asked.Secret ?? "");
+        return given.No is { } no ? Failure.Said(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
+    }
+
+    /// <summary><c>POST /api/door/word</c>: whoever an entry names shows that it is they, on the device that writes it.</summary>
+    private static IResult GiveWord(WordAsked asked, HttpContext context, Door door)
+    {
+        if (context.Who() is not { } who)
+            return Failure.Said(409, $"The door is open: nobody has to give their word.");
+        if (Unfit(asked.Job, asked.Kind, asked.Person, asked.Secret, asked.About, asked.Figure) is { } wrong)
+            return wrong;
+        if (asked is not { Word: { } word, Job: { } job })
+            return Failure.Said(400, $"There is no word for that.");
+        var given = door.GiveWord(who, word, job, asked.Secret ?? "");
         return given.No is { } no ? Failure.Said(given.Status, no) : Results.Json(new { Confirmed = given.Yes });
     }
 

@@ -14,6 +14,8 @@ public static class DoorEvents
     public const string DeviceOut = "device shut out";
     public const string Confirmed = "confirmed";
     public const string Unconfirmed = "release not confirmed";
+    public const string WordGiven = "word given";
+    public const string WordMissing = "word missing";
     public const string Brought = "brought for others";
     public const string Exported = "exported";
     public const string Changed = "changed";

@@ -29,11 +29,8 @@ internal static class DoorLimit
                         }
                     )
             );
+            limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(DeviceLimit.Of);
             limits.OnRejected = (refused, _) =>
-                new(
-                    Failure
-                        .Said(429, $"Too often: at most {InOneMinute} times a minute. Wait a minute.")
-                        .ExecuteAsync(refused.HttpContext)
-                );
+                new(Failure.Said(429, $"Too often. Wait a minute.").ExecuteAsync(refused.HttpContext));
         });
 }

@@ -1,3 +1,5 @@
+using Witnessmark.Bench.Record;
+
 namespace Witnessmark.Doors;
 
 /// <summary>A device that wants in.</summary>
@@ -45,3 +47,30 @@ internal sealed record ChangeAsked(string? Secret, string? Next);
 
 /// <summary>Somebody who releases a job.</summary>
 internal sealed record ConfirmAsked(string? Job, string? Secret);
+
+/// <summary>Somebody who gives their word for an entry.</summary>
+/// <param name="Job">The job that it belongs to.</param>
+/// <param name="Kind">Its kind.</param>
+/// <param name="Person">Whose word it is.</param>
+/// <param name="Secret">What only they know.</param>
+/// <param name="About">The point or the number of the campaign.</param>
+/// <param name="Figure">What they vouch for, or null.</param>
+internal sealed record WordAsked(
+    string? Job,
+    string? Kind,
+    string? Person,
+    string? Secret,
+    string? About,
+    string? Figure = null
+)
+{
+    /// <summary>The word; null where an entry of that kind counts by none.</summary>
+    public Word? Word =>
+        (Kind, Person, About, Figure) switch
+        {
+            (EntryKind.Dropped, { } lead, { } point, null) => Word.OfDrop(lead, point),
+            (EntryKind.Vouch, { } name, { } point, { } figure) => Word.OfVouching(name, point, figure),
+            (EntryKind.CampaignLeft, { } name, { } number, null) => Word.OfLeaving(name, number),
+            _ => null,
+        };
+}

@@ -7,7 +7,8 @@ namespace Witnessmark.Doors;
 /// <remarks><b>Source.</b> OWASP ASVS 5.0, appendix C.5.2: PBKDF2-HMAC-SHA-512 with 210,000 iterations or more.</remarks>
 public static class SecretHash
 {
-    private const int Iterations = 220_000;
+    /// <summary>Rounds.</summary>
+    public const int Iterations = 220_000;
 
     private static readonly PasswordHasher<string> Hasher = new(
         Options.Create(new PasswordHasherOptions { IterationCount = Iterations })
@@ -19,8 +20,14 @@ public static class SecretHash
     /// <summary>The hash of a secret.</summary>
     public static string Of(string person, string secret) => Hasher.HashPassword(person, secret);
 
-    /// <summary>Whether a secret has the hash; takes as long when there is none.</summary>
-    public static bool Fits(string person, string? hash, string secret) =>
-        Hasher.VerifyHashedPassword(person, hash ?? Nobody.Value, secret) != PasswordVerificationResult.Failed
-        && hash is not null;
+    /// <summary>
+    /// What is to be kept of a secret that has the hash, made anew where an earlier program made it weaker; null when it has not. Takes as long when there is none.
+    /// </summary>
+    public static string? Fits(string person, string? hash, string secret) =>
+        (hash, Hasher.VerifyHashedPassword(person, hash ?? Nobody.Value, secret)) switch
+        {
+            (null, _) or (_, PasswordVerificationResult.Failed) => null,
+            (_, PasswordVerificationResult.SuccessRehashNeeded) => Of(person, secret),
+            _ => hash,
+        };
 }

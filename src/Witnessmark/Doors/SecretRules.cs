@@ -32,22 +32,22 @@ public static class SecretRules
         "696969",
     ];
 
-    /// <summary>Why a secret is not good enough for a role and a person; null when it is.</summary>
-    public static Sentence? Refuses(string secret, Role role, string person) =>
-        role == Role.Lead ? RefusesPassphrase(secret, person) : RefusesPin(secret);
+    /// <summary>Why a secret is not good enough for a role and a person of a shop; null when it is.</summary>
+    public static Sentence? Refuses(string secret, Role role, string person, string shop) =>
+        role == Role.Lead ? RefusesPassphrase(secret, person, shop) : RefusesPin(secret);
 
     private static Sentence? RefusesPin(string pin) =>
         pin.Length != PinDigits || !pin.All(char.IsAsciiDigit) ? (Sentence)$"It has to be {PinDigits} digits."
         : IsCommon(pin) ? (Sentence)$"Too many people choose these digits, so they are tried first. Take others."
         : null;
 
-    private static Sentence? RefusesPassphrase(string phrase, string person) =>
+    private static Sentence? RefusesPassphrase(string phrase, string person, string shop) =>
         phrase.Length < ShortestPassphrase
             ? (Sentence)
                 $"It has {phrase.Length} characters; a passphrase of a lead has at least {ShortestPassphrase}. Several words are easy to keep in mind."
         : phrase.Length > LongestPassphrase
             ? (Sentence)$"It has {phrase.Length} characters; at most {LongestPassphrase} are taken."
-        : CommonPassphrase.Is(phrase, person)
+        : CommonPassphrase.Is(phrase, person, shop)
             ? (Sentence)$"It is among those that are tried first. Take several words of your own."
         : phrase.Distinct().Count() < 5 ? (Sentence)$"It repeats the same few characters. Take several words."
         : phrase.Replace(" ", "").Equals(person.Replace(" ", ""), StringComparison.OrdinalIgnoreCase)

@@ -23,6 +23,13 @@ public static class Token
     /// <summary>A code as it was drawn, however it was typed.</summary>
     public static string Typed(string code) => string.Concat(code.ToUpperInvariant().Where(CodeLetters.Contains));
 
-    /// <summary>What is kept of one.</summary>
+    /// <summary>What is kept of a code: it is short, so whoever has the file has to be slow in trying. The shop's own key is the salt.</summary>
+    /// <remarks><b>Source.</b> OWASP ASVS 5.0, 6.5.2 and appendix C.5.2: a password's hash with a salt of 32 bits or more where a code has less than 112.</remarks>
+    public static string SlowHash(string code, byte[] salt) =>
+        Convert.ToHexStringLower(
+            Rfc2898DeriveBytes.Pbkdf2(code, salt, SecretHash.Iterations, HashAlgorithmName.SHA512, 32)
+        );
+
+    /// <summary>What is kept of one that nobody could try out.</summary>
     public static string Hash(string token) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Witnessmark.Ledger;
 
 namespace Witnessmark.Keys;
 
@@ -11,7 +12,7 @@ internal static class SecretFile
     /// <exception cref="IOException">There is one that may not be written over, or the disk is full.</exception>
     public static void Write(string path, string text, bool over = true)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        OwnFolder.Make(Path.GetDirectoryName(path)!);
         var half = path + ".new";
         File.Delete(half); // what a write that was cut off left behind would keep its own rights
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };

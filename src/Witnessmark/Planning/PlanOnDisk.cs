@@ -78,10 +78,11 @@ internal sealed record PlanOnDisk(JobState Job, IReadOnlyList<PlanLine> Lines, O
     private static IEnumerable<JobState> InLedger(ShopPlace data, JobState job, Workbench bench)
     {
         var ledger = data.Ledger;
+        var notCounting = data.NotCounting();
         return ledger
             .Jobs()
             .Where(j => j.Job != job.Job)
-            .Select(j => JobFold.Of(j.Job, ledger.OfJob(j.Job), bench))
+            .Select(j => JobFold.Of(j.Job, ledger.OfJob(j.Job), bench, notCounting))
             .Where(j => j.Arrival?.Sheet.Id == job.Arrival!.Sheet.Id);
     }
 

@@ -35,11 +35,13 @@ public static class Api
         api.MapDelete("/machines/{id}/owner", MachinesEndpoint.ForgetOwner).ForLeads().ShownLately();
         api.MapGet("/photographs/{sha256}", PhotographsEndpoint.Get).ForReaders();
         api.MapPut("/photographs/{sha256}", PhotographsEndpoint.Put).ForTechnicians();
-        api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf).ForReaders("a handover sheet");
-        api.MapGet("/jobs/{job}/estimate.pdf", PaperEndpoints.EstimateSheetOf).ForReaders("an estimate");
-        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf).ForReaders("a label");
-        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf).ForReaders("a record");
-        api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf).ForReaders("a log book");
+        api.MapGet("/jobs/{job}/handover.pdf", PaperEndpoints.HandoverSheetOf)
+            .NamedByJob()
+            .ForReaders("a handover sheet");
+        api.MapGet("/jobs/{job}/estimate.pdf", PaperEndpoints.EstimateSheetOf).NamedByJob().ForReaders("an estimate");
+        api.MapGet("/jobs/{job}/label.pdf", PaperEndpoints.LabelOf).NamedByJob().ForReaders("a label");
+        api.MapGet("/jobs/{job}/record.html", PaperEndpoints.RecordOf).NamedByJob().ForReaders("a record");
+        api.MapGet("/jobs/{job}/log-book.json", PaperEndpoints.LogBookOf).NamedByJob().ForReaders("a log book");
         api.MapDoor();
         api.Map("/{**rest}", () => Failure.Of(404, "There is nothing here.")).ForAnyone();
     }

@@ -30,7 +30,7 @@ public sealed class DayEndpoint(ServedShop shop, TimeProvider clock)
             var now = clock.GetLocalNow().DateTime;
             if (last is { } known && known.Head == head && now >= known.At && now < known.At.AddMinutes(GoodForMinutes))
                 return Reply(known, tongue);
-            var jobs = openJobs.In(shop.Ledger, shop.Bench);
+            var jobs = openJobs.In(shop.Ledger, shop.Bench, shop.Door.NotCounting);
             var learnt = TimesOnDisk.Learnt(shop.Ledger, shop.Bench.Book);
             var (question, missing) = DayOfJobs.Of(shop.Bench, jobs, now, learnt);
             if (question is null)

@@ -23,7 +23,7 @@ public static class DemoShop
     {
         if (!data.IsEmpty)
             return;
-        Directory.CreateDirectory(data.Path);
+        OwnFolder.Make(data.Path);
         File.WriteAllText(data.In(FileName), "Everything in this folder is the invented demo workshop's.\n");
         Copy(Path.Combine(program, "book"), data.In("book"));
         Copy(Path.Combine(program, "demo", "sheets"), data.In("sheets"));

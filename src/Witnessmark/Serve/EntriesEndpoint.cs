@@ -10,7 +10,7 @@ namespace Witnessmark.Serve;
 public static class EntriesEndpoint
 {
     /// <summary><c>GET /api/entries?after=N</c></summary>
-    public static IResult Get(string? after, ShopLedger ledger)
+    public static IResult Get(string? after, ShopLedger ledger, Door door)
     {
         if (!long.TryParse(after ?? "0", NumberStyles.None, CultureInfo.InvariantCulture, out var order))
             return Failure.Of(400, $"after={after}: a whole number from 0 is allowed.");
@@ -21,8 +21,18 @@ public static class EntriesEndpoint
                 page.Ledger,
                 page.Head,
                 Entries = page.Entries.Select(e => new { e.Order, Entry = EntryJson.Write(e.Entry) }),
+                NotCounting = NotCounting(page, door),
             }
         );
+    }
+
+    /// <summary>Those of a page that count for nothing: whether one does is known before it is taken in.</summary>
+    private static string[] NotCounting(LedgerPage page, Door door)
+    {
+        if (page.Entries.Count == 0)
+            return []; // most who ask are told nothing new
+        var flagged = door.NotCounting;
+        return [.. page.Entries.Select(e => e.Entry.Id).Where(flagged.Contains)];
     }
 
     /// <summary><c>POST /api/entries</c>: answers only when everything is on disk.</summary>

@@ -54,6 +54,22 @@ public static class HttpsPort
             server.Listen(IPAddress.Loopback, port, with);
     }
 
+    /// <summary>With forward secrecy and authenticated encryption only, where .NET can choose; on Windows the system alone does.</summary>
+    /// <remarks><b>Source.</b> RFC 9325, 4.2: recommended cipher suites of TLS 1.2; RFC 8446, 9.1, those of TLS 1.3.</remarks>
+    private static readonly CipherSuitesPolicy? Suites = OperatingSystem.IsLinux()
+        ? new([
+            TlsCipherSuite.TLS_AES_128_GCM_SHA256,
+            TlsCipherSuite.TLS_AES_256_GCM_SHA384,
+            TlsCipherSuite.TLS_CHACHA20_POLY1305_SHA256,
+            TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_128_GCM_SHA256,
+            TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_256_GCM_SHA384,
+            TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_CHACHA20_POLY1305_SHA256,
+            TlsCipherSuite.TLS_ECDHE_RSA_WITH_AES_128_GCM_SHA256,
+            TlsCipherSuite.TLS_ECDHE_RSA_WITH_AES_256_GCM_SHA384,
+            TlsCipherSuite.TLS_ECDHE_RSA_WITH_CHACHA20_POLY1305_SHA256,
+        ])
+        : null;
+
     /// <summary>RFC 8996: TLS 1.0 and 1.1 are no longer spoken.</summary>
     private static TlsHandshakeCallbackOptions Handshake(ShownCertificate shown) =>
         new()
@@ -64,6 +80,7 @@ public static class HttpsPort
                     {
                         EnabledSslProtocols = SslProtocols.Tls12 | SslProtocols.Tls13,
                         ServerCertificateContext = shown.Context,
+                        CipherSuitesPolicy = Suites,
                     }
                 ),
         };

@@ -154,10 +154,8 @@ public static class PaperEndpoints
 
     private static JobState? StateOf(string job, ServedShop shop)
     {
-        // a release that came in without a confirmation of the shop, although its door is closed, does not count on paper
-        var notCounting = shop.Door.NotCounting;
-        var entries = shop.Ledger.OfJob(job).Where(e => !notCounting.Contains(e.Id)).ToList();
-        var state = JobFold.Of(job, entries, shop.Bench);
+        // what came in without the word that it counts by, although the door is closed, does not count on paper
+        var state = JobFold.Of(job, shop.Ledger.OfJob(job), shop.Bench, shop.Door.NotCounting);
         return state.Arrival is null ? null : state;
     }
 

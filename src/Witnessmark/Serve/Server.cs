@@ -5,6 +5,7 @@ using Witnessmark.Certificates;
 using Witnessmark.Doctor;
 using Witnessmark.Doors;
 using Witnessmark.Groups;
+using Witnessmark.Ledger;
 using Witnessmark.Ledger.PostgreSql;
 using Witnessmark.OwnShop;
 
@@ -19,7 +20,7 @@ public static class Server
     public static int Run(DataFolder data, Listening listening, bool demo) =>
         Try(() =>
         {
-            Directory.CreateDirectory(data.Path);
+            OwnFolder.Make(data.Path);
             if (DataPlace.Refusal(data.Path) is { } refusal)
                 return CannotStart(refusal);
             using var held = ServedFolder.Hold(data.Path);
@@ -94,6 +95,8 @@ public static class Server
         using var app = Build(shop, data, listening, shown);
         app.StartAt(listening);
         Console.WriteLine(where);
+        foreach (var risk in ServedRights.Risks(data.Path, Environment.IsPrivilegedProcess, shop.Place.IsOfGroup))
+            Console.WriteLine(risk);
         if (
             !shop.Place.IsOfGroup
             && Examination.OfRoom(DataPlace.DriveOf(data.Path)!.AvailableFreeSpace) is { Good: false } full

@@ -43,6 +43,9 @@ public abstract class ShopPlace
     /// <summary>Who may come in; made when it is not there.</summary>
     public abstract DoorStore Door();
 
+    /// <summary>Entries that count for nothing: nobody showed the door whose word they count by.</summary>
+    public IReadOnlySet<string> NotCounting() => DoorIfThere()?.NotCounting() ?? new HashSet<string>();
+
     /// <summary>The shelf; null when nothing was ever moved.</summary>
     public abstract StockStore? StockIfThere();
 

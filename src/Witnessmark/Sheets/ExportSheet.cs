@@ -2,6 +2,8 @@ using System.CommandLine;
 using Witnessmark.Bench.Figures;
 using Witnessmark.Bench.Toml;
 using Witnessmark.Calc;
+using Witnessmark.Groups;
+using Witnessmark.Ledger;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Sheets;
@@ -13,19 +15,21 @@ internal static class ExportSheet
     {
         var name = new Argument<string>("NAME") { Description = "the sheet, e.g. fell-640" };
         var data = SheetsCommand.Data();
+        var group = GroupOption.Create();
         var revision = new Option<int?>("--revision") { Description = "which one; left out: the newest" };
         var to = new Option<FileInfo?>("--out") { Description = "file to write; left out: the terminal" };
         var export = new Command("export", "Give out a figure sheet as TOML. Ends with 0, or 2 when there is none.")
         {
             name,
             data,
+            group,
             revision,
             to,
         };
         export.SetAction(parsed =>
             Run(
                 parsed.GetRequiredValue(name),
-                new(parsed.GetRequiredValue(data)),
+                CommandPlace.Of(parsed, parsed.GetRequiredValue(data), group),
                 parsed.GetValue(revision),
                 parsed.GetValue(to)
             )
@@ -33,9 +37,21 @@ internal static class ExportSheet
         return export;
     }
 
-    private static int Run(string name, DataFolder data, int? revision, FileInfo? to)
+    private static int Run(string name, CommandPlace of, int? revision, FileInfo? to)
     {
-        var revisions = Revisions(name, data);
+        try
+        {
+            return Given(name, of.In(shop => Revisions(name, of, shop)), revision, to);
+        }
+        catch (LedgerUnavailable gone)
+        {
+            Console.Error.WriteLine(gone.Message);
+            return ExitCode.Malformed;
+        }
+    }
+
+    private static int Given(string name, List<(int Revision, SourceText File)> revisions, int? revision, FileInfo? to)
+    {
         var wanted = revision ?? revisions.Select(r => r.Revision).DefaultIfEmpty(0).Max();
         if (revisions.FirstOrDefault(r => r.Revision == wanted).File is not { } file)
         {
@@ -53,9 +69,10 @@ internal static class ExportSheet
         return ExitCode.Ok;
     }
 
-    private static List<(int Revision, SourceText File)> Revisions(string name, DataFolder data) =>
+    private static List<(int Revision, SourceText File)> Revisions(string name, CommandPlace of, ShopPlace shop) =>
         [
-            .. data.Workbench()
+            .. KeptSheets
+                .Over(new DataFolder(of.Folder).Workbench(), shop.Sheets)
                 .Where(f => f.Name.StartsWith("sheets/", StringComparison.Ordinal))
                 .Select(f => (FigureSheets.Read(f).Sheet, File: f))
                 .Where(r => r.Sheet?.Id == name)

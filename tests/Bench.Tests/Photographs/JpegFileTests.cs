@@ -38,6 +38,22 @@ public class JpegFileTests
         Assert.Equal(Jpegs.Plain(), read.Plain);
     }
 
+    // a small file whose passes are nothing but their heads keeps whoever draws it busy for long
+    [Theory]
+    [InlineData(64, true)]
+    [InlineData(65, false)]
+    public void It_is_drawn_in_a_number_of_passes_that_ends(int scans, bool taken)
+    {
+        byte[][] parts =
+        [
+            Jpegs.Jfif,
+            Jpegs.Tables,
+            Jpegs.Frame(800, 600, 0xC2),
+            .. Enumerable.Repeat(Jpegs.Scan, scans),
+        ];
+        Assert.Equal(taken ? null : "unusual-jpeg", JpegFile.Read(Jpegs.Of(parts)).Refusal?.Key);
+    }
+
     [Fact]
     public void It_is_left_out_between_scans_and_behind_the_end_too()
     {

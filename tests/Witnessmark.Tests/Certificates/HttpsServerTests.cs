@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Json;
+using System.Net.Security;
 using System.Net.Sockets;
 using System.Security.Authentication;
 using System.Security.Cryptography;
@@ -46,6 +47,30 @@ public sealed class HttpsServerTests(HttpsServerTests.OneShop one) : IClassFixtu
         Assert.Equal(answer, reply[0]);
         if (answer == 0x15)
             Assert.Equal(70, reply[6]); // RFC 5246, 7.2: protocol_version
+    }
+
+    // RFC 9325, 4.1 and 4.2: no suite that encrypts in blocks and authenticates apart, none without forward secrecy
+    [Theory]
+    [InlineData(TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_128_GCM_SHA256, true)]
+    [InlineData(TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_128_CBC_SHA256, false)]
+    [InlineData(TlsCipherSuite.TLS_ECDHE_ECDSA_WITH_AES_256_CBC_SHA, false)]
+    public async Task Only_cipher_suites_that_were_chosen_are_spoken(TlsCipherSuite suite, bool spoken)
+    {
+        if (!OperatingSystem.IsLinux())
+            return; // elsewhere the system chooses
+        using var client = new TcpClient();
+        await client.ConnectAsync(IPAddress.Loopback, one.Server.Https.Port, stop);
+        await using var line = new SslStream(client.GetStream());
+        var options = new SslClientAuthenticationOptions
+        {
+            TargetHost = "localhost",
+            EnabledSslProtocols = SslProtocols.Tls12,
+            CipherSuitesPolicy = new([suite]),
+            RemoteCertificateValidationCallback = (_, _, _, _) => true,
+        };
+        var refused = await Record.ExceptionAsync(() => line.AuthenticateAsClientAsync(options, stop));
+        Assert.Equal(spoken, refused is null);
+        Assert.True(spoken || refused is AuthenticationException or IOException, $"{refused}");
     }
 
     [Theory]

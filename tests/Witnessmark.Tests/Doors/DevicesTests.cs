@@ -1,4 +1,6 @@
+using Microsoft.Data.Sqlite;
 using Witnessmark.Doors;
+using Witnessmark.Ledger.Doors;
 
 namespace Witnessmark.Tests.Doors;
 
@@ -32,6 +34,42 @@ public sealed class DevicesTests : IDisposable
         code = shop.Door.DeviceCode(ClosedShop.Lead);
         shop.Clock.Pass(TimeSpan.FromMinutes(15));
         Assert.NotNull(Enrol(second, code).No);
+    }
+
+    // OWASP ASVS 5.0, 6.5.2: a short code is kept as slowly as a password
+    [Fact]
+    public void Of_a_code_a_slow_hash_is_kept_and_one_that_an_earlier_program_gave_is_still_good()
+    {
+        var code = Token.Typed(shop.Door.DeviceCode(ClosedShop.Lead));
+        Assert.Equal([64], Kept().Select(hash => hash.Length));
+        Assert.DoesNotContain(Token.Hash(code), Kept());
+        Assert.Null(Enrol(stranger, code).No);
+        Assert.Empty(Kept());
+        var until = shop.Clock.GetUtcNow().AddMinutes(15);
+        Store()
+            .Do(rows =>
+            {
+                rows.Add(new KeptCode(Token.Hash("23456789AB"), null, ClosedShop.Lead, until));
+                return true;
+            });
+        using var second = new TestDevice("d-second");
+        Assert.Null(Enrol(second, "23456-789AB").No);
+        Assert.Empty(Kept());
+    }
+
+    private DoorStore Store() => DoorStore.Open(shop.Folder);
+
+    private List<string> Kept()
+    {
+        using var file = new SqliteConnection($"Data Source={Path.Combine(shop.Folder, DoorStore.FileName)}");
+        file.Open();
+        using var ask = file.CreateCommand();
+        ask.CommandText = "SELECT hash FROM code";
+        using var row = ask.ExecuteReader();
+        List<string> kept = [];
+        while (row.Read())
+            kept.Add(row.GetString(0));
+        return kept;
     }
 
     [Fact]

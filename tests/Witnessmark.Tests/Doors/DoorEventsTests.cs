@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using Witnessmark.Doors;
 
@@ -36,6 +37,21 @@ public sealed class DoorEventsTests : IDisposable
             ],
             book.People.Select(p => (p.Name, p.Role, p.Started))
         );
+    }
+
+    [Fact]
+    public void The_whole_book_is_given_to_programs()
+    {
+        var bram = shop.Started().You;
+        for (var i = 0; i < 300; i++)
+            shop.Door.Note(DoorEvents.Exported, bram, BookLine.Took(ClosedShop.Technician, "a \"label\"", $"{i}"));
+        using var told = new StringWriter();
+        Assert.Equal(0, BookJson.Write(shop.Door, told));
+        using var json = JsonDocument.Parse(told.ToString());
+        var events = json.RootElement.GetProperty("events").EnumerateArray().ToList();
+        Assert.Equal(shop.Events().Select(e => e.Says), events.Select(e => e.GetProperty("says").GetString()));
+        Assert.Equal(Enumerable.Range(1, events.Count), events.Select(e => e.GetProperty("number").GetInt32()));
+        Assert.Equal("lead", json.RootElement.GetProperty("people")[0].GetProperty("role").GetString());
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Witnessmark.Bench.Record;
+using Witnessmark.Doors;
 using Witnessmark.Tests.Serve;
 
 namespace Witnessmark.Tests.Doors;
@@ -168,6 +169,19 @@ public sealed class DoorOverHttpTests : IDisposable
             answers.Add((await tablet.Post("/api/door/names")).StatusCode);
         Assert.Equal(HttpStatusCode.TooManyRequests, answers[^1]);
         Assert.Equal(HttpStatusCode.Forbidden, answers[0]);
+    }
+
+    [Fact]
+    public async Task A_device_that_asks_for_papers_all_the_time_waits_and_the_others_do_not()
+    {
+        await BramIsIn();
+        var answers = new List<HttpStatusCode>();
+        for (var i = 0; i < DeviceLimit.Papers + 5; i++)
+            answers.Add((await Get(tablet.Client, "/api/jobs/none/label.pdf?kind=key")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, answers[0]);
+        Assert.Equal(HttpStatusCode.TooManyRequests, answers[^1]);
+        Assert.Equal(HttpStatusCode.OK, (await Get(tablet.Client, "/api/entries")).StatusCode); // it works on
+        Assert.Equal(HttpStatusCode.NotFound, (await Get(desk.Client, "/api/jobs/none/label.pdf?kind=key")).StatusCode);
     }
 
     [Fact]

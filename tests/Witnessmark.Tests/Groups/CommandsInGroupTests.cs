@@ -13,6 +13,38 @@ public sealed class CommandsInGroupTests(StoreFixture fixture)
     private static readonly string Demo = Path.Combine(AppContext.BaseDirectory, "demo");
 
     [Fact]
+    public void A_sheet_that_was_taken_in_is_in_the_store_and_in_no_file_and_its_mistakes_keep_it_out()
+    {
+        using var shop = new GroupFolder("sheeted", fixture.Store);
+        var sheet = shop.In("fell-640.toml");
+        var text = File.ReadAllText(Path.Combine(Demo, "sheets", "fell-640.toml"));
+        File.WriteAllText(sheet, text.Replace("2 to 4 mm", "4 to 2 mm"));
+        Assert.Contains("the ends are swapped", Import(shop, sheet).Says);
+        File.WriteAllText(sheet, text.Replace("2 to 4 mm", "2 to 5 mm"));
+        Assert.Contains("taken in as revision 5", Import(shop, sheet).Says);
+        using var store = GroupShop.Open(shop.Connection, TimeProvider.System);
+        var kept = Assert.Single(store.Sheets.All());
+        Assert.Equal(("fell-640", 5), (kept.Sheet, kept.Revision));
+        Assert.Contains("2 to 5 mm", kept.Text);
+        Assert.Equal(text, File.ReadAllText(Path.Combine(shop.Files, "sheets", "fell-640.toml")));
+    }
+
+    private static (int Exit, string Says) Import(GroupFolder shop, string sheet) =>
+        GroupFolder.Run([
+            "sheets",
+            "import",
+            sheet,
+            "--by",
+            "Ines Tallow",
+            "--why",
+            "x",
+            "--data",
+            shop.Files,
+            "--group",
+            shop.Group,
+        ]);
+
+    [Fact]
     public void They_say_of_the_store_what_they_say_of_a_data_folder()
     {
         using var shop = new GroupFolder("commanded", fixture.Store);
@@ -26,6 +58,11 @@ public sealed class CommandsInGroupTests(StoreFixture fixture)
         File.WriteAllText(list, "id,name,plate,owner\nm1,Fell 640,HL 1,Ada Brook\n");
         var recalls = Path.Combine(Demo, "campaigns", "recalls.tsv");
         var bulletins = Path.Combine(Demo, "campaigns", "bulletins.toml");
+        var sheet = shop.In("fell-640.toml");
+        File.WriteAllText(
+            sheet,
+            File.ReadAllText(Path.Combine(Demo, "sheets", "fell-640.toml")).Replace("2 to 4 mm", "2 to 5 mm")
+        );
         string[][] commands =
         [
             ["machines", "import", list],
@@ -40,13 +77,17 @@ public sealed class CommandsInGroupTests(StoreFixture fixture)
             ["stock", "receive", "split-pin-4", "3", "--by", "Ines Tallow"],
             ["stock", "show", "split"],
             ["stock", "reorder"],
+            ["sheets", "import", sheet, "--by", "Ines Tallow", "--why", "second edition"],
+            ["sheets", "import", sheet, "--by", "Ines Tallow", "--why", "second edition"], // nothing new
+            ["sheets", "export", "fell-640"],
+            ["sheets", "export", "fell-640", "--revision", "4"],
             ["times"],
             ["plan", Path.Combine(Demo, "jobs", "412.toml")],
         ];
         foreach (var command in commands)
         {
             var here = GroupFolder.Run([.. command, "--data", folder.Path]);
-            string[] files = command[0] is "stock" or "times" ? ["--data", shop.Files] : [];
+            string[] files = command[0] is "stock" or "times" or "sheets" ? ["--data", shop.Files] : [];
             Assert.Equal(
                 (command[0], here),
                 (command[0], GroupFolder.Run([.. command, .. files, "--group", shop.Group]))

@@ -6,7 +6,7 @@ public class FlatTests
     // what is written into entries, kept as data, or decides by the English text
     private static readonly string[] KnownInClient =
     [
-        "ArrivalPage.<Open>b__40_0",
+        "ArrivalPage.<Open>b__43_0",
         "BenchPage.MoveNext",
         "BenchWords.Readback",
         "FiguresPage.<get_Found>b__8_2",

@@ -93,6 +93,23 @@ public sealed class TravellingLogBookTests : IDisposable
         Assert.Equal(400, (int)wrong.StatusCode);
     }
 
+    // RFC 6266: kept by its job's name, and shown by the browser all the same
+    [Theory]
+    [InlineData("412", "handover.pdf", "inline; filename=job-412-handover.pdf")]
+    [InlineData("412", "log-book.json", "inline; filename=job-412-log-book.json")]
+    [InlineData("4%2012%22%C3%A4", "record.html", null)]
+    public async Task A_paper_is_named_by_its_job(string job, string paper, string? named)
+    {
+        using var shop = RunningShop.Serve(here.Path);
+        await PostTheDemoJob(shop);
+        using var answer = await shop.Client.GetAsync(
+            $"/api/jobs/{job}/{paper}",
+            TestContext.Current.CancellationToken
+        );
+        Assert.Equal(named is null ? 404 : 200, (int)answer.StatusCode);
+        Assert.Equal(named, answer.Content.Headers.ContentDisposition?.ToString());
+    }
+
     public void Dispose()
     {
         job.Dispose();
