@@ -25,7 +25,6 @@ public static partial class ReadAloud
         var said = Measured().Replace(sentence, found => Word(found, tongue));
         foreach (var (sign, words) in Signs)
             said = said.Replace(sign, $" {words().In(tongue)} ", StringComparison.Ordinal);
-        // a replacement as text is a pattern of its own, and the browser would have to fetch its reader
         return Blanks().Replace(said, _ => " ").Trim();
     }
 

@@ -63,7 +63,7 @@ public sealed partial class Tongue
     public string Stored(string typed) => typed.Replace(ways.Mark, '.').Replace(ways.Minus, '-');
 
     private string Signed(string digits) =>
-        ways.Minus != '-' && digits.Contains('-') ? Sign().Replace(digits, $"{ways.Minus}") : digits;
+        ways.Minus != '-' && digits.Contains('-') ? Sign().Replace(digits, _ => $"{ways.Minus}") : digits;
 
     // not the hyphen of a word or of a number in two parts, nor that of an exponent
     [GeneratedRegex(@"(?<![\p{L}\d])-(?=\d)")]
