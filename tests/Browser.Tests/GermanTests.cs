@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
@@ -53,6 +54,7 @@ public sealed class GermanTests(Published published, Chromium chromium)
             "^de: Kettendurchhang.*: 50,5 plus oder minus .* Millimeter\\. Außerhalb um 18,5 Millimeter\\.$",
             said
         );
+        await Assertions.Expect(hand.Saved).ToHaveTextAsync(new Regex(@"^\D*1\D+1\D*$")); // here, and at the shop
         using var http = new HttpClient();
         var entries = await http.GetStringAsync(
             $"{shop.Address}api/entries?after=0",

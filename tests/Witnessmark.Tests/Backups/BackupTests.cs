@@ -57,14 +57,20 @@ public sealed class BackupTests : IDisposable
         var ledger = Shop();
         var chain = Notes.Chain(300);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        TaskCompletionSource begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
         var writing = Task.Run(
             () =>
             {
                 for (var at = 3; at < chain.Count && !stop.IsCancellationRequested; at++)
+                {
                     ledger.Accept(new("bench", 1, [EntryJson.Write(chain[at])]));
+                    begun.TrySetResult();
+                }
             },
             TestContext.Current.CancellationToken
         );
+        // on a busy machine four backups may be made before the writer had its first turn
+        await Task.WhenAny(begun.Task, writing);
         List<BackupRecord> records =
         [
             .. Enumerable.Range(0, 4).Select(i => BackupRun.Write(Data, Kept, Noon.AddMinutes(i)).Record),
