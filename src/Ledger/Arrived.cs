@@ -68,7 +68,7 @@ internal sealed record Arrived(
         var right = EntryHash.Of(entry);
         var damage = right == entry.Hash ? null : $"Its content has the hash {right}, not {entry.Hash} as it says.";
         return new(
-            RawText(json),
+            AsItCame(json),
             damage is null ? entry : null,
             damage,
             entry.Id,
@@ -81,14 +81,14 @@ internal sealed record Arrived(
 
     private static Arrived Damaged(JsonElement json, string damage, string device, int epoch) =>
         new(
-            RawText(json),
+            AsItCame(json),
             null,
             damage.Replace('\0', '\uFFFD'),
-            TextOf(json, "id"),
-            TextOf(json, "device") ?? device,
+            RawText.In(json, "id"),
+            RawText.In(json, "device") ?? device,
             Count(json, "epoch") ?? epoch,
             Count(json, "seq"),
-            TextOf(json, "hash")
+            RawText.In(json, "hash")
         );
 
     // what it says about the job has it escaped, and may have it
@@ -102,7 +102,7 @@ internal sealed record Arrived(
         : null;
 
     /// <summary>As it came; what is not UTF-8, and so no text, as its bytes.</summary>
-    private static string RawText(JsonElement json)
+    private static string AsItCame(JsonElement json)
     {
         var bytes = JsonMarshal.GetRawUtf8Value(json);
         return Utf8.IsValid(bytes)
@@ -110,30 +110,12 @@ internal sealed record Arrived(
             : $"bytes in base64: {Convert.ToBase64String(bytes)}";
     }
 
-    private static string? TextOf(JsonElement json, string name)
-    {
-        if (!Has(json, name, JsonValueKind.String, out var value))
-            return null;
-        try
-        {
-            return value.GetString() is { } text && !text.Contains('\0') ? text : null;
-        }
-        catch (InvalidOperationException)
-        {
-            return null; // half a surrogate pair: no text that could be compared
-        }
-    }
-
     private static int? Count(JsonElement json, string name) =>
-        Has(json, name, JsonValueKind.Number, out var value) && value.TryGetInt32(out var count) && count >= 1
+        json.ValueKind == JsonValueKind.Object
+        && json.TryGetProperty(name, out var value)
+        && value.ValueKind == JsonValueKind.Number
+        && value.TryGetInt32(out var count)
+        && count >= 1
             ? count
             : null;
-
-    private static bool Has(JsonElement json, string name, JsonValueKind kind, out JsonElement value)
-    {
-        value = default;
-        return json.ValueKind == JsonValueKind.Object
-            && json.TryGetProperty(name, out value)
-            && value.ValueKind == kind;
-    }
 }

@@ -67,6 +67,34 @@ public sealed class WordTests(Published published, Chromium chromium)
         await hand.Sees("Dropped: new last week, seen on the bill");
     }
 
+    [Fact]
+    public async Task A_vouching_that_does_not_count_leaves_the_point_that_is_looked_at()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await DoorTests.Closes(hand);
+        await hand.Point("axle-alignment");
+        await hand.Read("28.89", "29.80");
+        await hand.Tap("Vouch for this figure");
+        await hand.Tap(BenchHand.Person);
+        // somebody who changed the program on the device
+        await hand.Page.RouteAsync(
+            Asked,
+            route => route.FulfillAsync(new() { ContentType = "application/json", Body = """{"confirmed":"1.x"}""" })
+        );
+        await Says(hand, "whatever was typed");
+        // what was read out stands on; the point itself takes it back when the shop has answered
+        var vouched = hand
+            .Page.Locator(".bench-scroll")
+            .GetByText($"{BenchHand.Person} vouches for this figure.", new() { Exact = true });
+        await hand.SeesSaved(2, 2);
+        await Assertions.Expect(vouched).ToHaveCountAsync(0);
+        await Assertions
+            .Expect(hand.Page.GetByRole(AriaRole.Button, new() { Name = "Vouch for this figure" }))
+            .ToBeVisibleAsync();
+    }
+
     private static async Task Wants(BenchHand hand, string point)
     {
         await hand.Tap($"Drop: {point}");

@@ -154,6 +154,8 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
             await store.Remember(news);
             Facts = after;
             Noted?.Invoke();
+            if (!ReferenceEquals(before.NotCounting, after.NotCounting))
+                Changed?.Invoke(); // entries that are here already say something else now
             return true;
         });
 

@@ -21,10 +21,6 @@ internal sealed class Exchange(
     private static readonly TimeSpan Usual = TimeSpan.FromSeconds(20);
     private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
-
-    // a tap is answered on the screen first; what follows it quickly goes with it
-    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
-
     private DotNetObjectReference<Exchange>? self;
     private TaskCompletionSource woken = New();
     private int batch = LargestBatch;
@@ -153,7 +149,7 @@ internal sealed class Exchange(
             if (failures == 0 && heard > ledger.Facts.Pulled)
                 continue;
             if (await Task.WhenAny(woken.Task, Task.Delay(Wait())) == woken.Task)
-                await Task.Delay(Breath);
+                await Breath.Take(); // and what follows the tap quickly goes with it
         }
     }
 

@@ -3,6 +3,7 @@ using Witnessmark.Bench.Book;
 using Witnessmark.Bench.Jobs;
 using Witnessmark.Bench.Planning.Order;
 using Witnessmark.Bench.Times;
+using Witnessmark.Client.Device;
 
 namespace Witnessmark.Client.Planning;
 
@@ -17,9 +18,6 @@ internal sealed class OrdersAtHand(TimeProvider clock)
 
     // a page that stands still for longer than this is felt; common practice in drawing smoothly, 50 ms for anything a finger waits for
     private static readonly TimeSpan Piece = TimeSpan.FromMilliseconds(30);
-
-    // it is asked for while the page is drawn, and nobody waits for it: what a finger asked for is on the screen by then
-    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
 
     private readonly Dictionary<string, Kept> kept = new(StringComparer.Ordinal);
 
@@ -69,7 +67,7 @@ internal sealed class OrdersAtHand(TimeProvider clock)
     private async Task Search(Kept known, OrderQuestion asked)
     {
         (known.Asked, known.Searching) = (asked, true);
-        await Task.Delay(Breath);
+        await Breath.Take(); // it is asked for while the page is drawn
         if (!ReferenceEquals(known.Asked, asked))
             return;
         var started = Stopwatch.GetTimestamp();

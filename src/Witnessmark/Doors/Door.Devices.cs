@@ -87,10 +87,11 @@ public sealed partial class Door
         : (Sentence)$"That is no key of a device.";
 
     // an earlier program kept the plain hash of a code; one that it gave is good for a day at most
-    private KeptCode? Taken(DoorRows rows, string typed) =>
-        Token.Typed(typed) is var code && rows.Take(Token.SlowHash(code, KeyIn(rows)), Now) is { } good
-            ? good
-            : rows.Take(Token.Hash(Token.Typed(typed)), Now);
+    private KeptCode? Taken(DoorRows rows, string typed)
+    {
+        var code = Token.Typed(typed);
+        return rows.Take(Token.SlowHash(code, KeyIn(rows)), Now) ?? rows.Take(Token.Hash(code), Now);
+    }
 
     // good once: whoever overhears a signature has nothing
     private bool Fresh(DoorRows rows, string nonce) =>
