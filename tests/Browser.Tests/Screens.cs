@@ -96,6 +96,9 @@ public static partial class Screens
         new("door-passphrase", DoorPassphrase, GoesOn: true),
         new("door-in", DoorIn, GoesOn: true),
         new("release-passphrase", ReleaseSigned, GoesOn: true),
+        new("plan-word", PlanWord, GoesOn: true),
+        new("vouch-word", VouchWord, GoesOn: true),
+        new("not-counting", NotCounting, GoesOn: true),
         new("door-digits", DoorDigits, GoesOn: true),
         new("release-digits", ReleaseDigits, GoesOn: true),
         // from here on in the largest text, the strongest contrast and for the other hand
