@@ -42,6 +42,9 @@ internal sealed class AtHand(
     /// </summary>
     public event Action? WorkChanged;
 
+    /// <summary>The same, but for the work itself, too: the shop's files, the person, the door or the settings.</summary>
+    public event Action? AroundChanged;
+
     /// <summary>What jobs are judged with; null until the shop was met once.</summary>
     public Workbench? Workbench { get; private set; }
 
@@ -80,10 +83,10 @@ internal sealed class AtHand(
         await ledger.Open();
         ReadWorkbench();
         ledger.OnItsWay += Foresee;
-        ledger.Changed += Tell;
+        ledger.Changed += TellWork;
         ledger.Noted += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
-        Orders.Found += Tell;
+        Orders.Found += TellWork;
         exchange.WorkbenchCame += ReadWorkbench;
         settings.Changed += Tell;
         door.Changed += Tell;
@@ -235,6 +238,12 @@ internal sealed class AtHand(
     }
 
     private void Tell()
+    {
+        AroundChanged?.Invoke();
+        TellWork();
+    }
+
+    private void TellWork()
     {
         WorkChanged?.Invoke();
         Changed?.Invoke();
