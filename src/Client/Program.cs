@@ -12,12 +12,7 @@ using Witnessmark.Client.Today;
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
 builder.RootComponents.Add<HeadOutlet>("head::after");
-builder.Services.AddSingleton(
-    new HttpClient(new InOwnTongue { InnerHandler = new HttpClientHandler() })
-    {
-        BaseAddress = new(builder.HostEnvironment.BaseAddress),
-    }
-);
+builder.Services.AddSingleton<ShopLine>();
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<DeviceStore>();
 builder.Services.AddSingleton<DeviceLedger>();

@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Net;
-using System.Net.Http.Headers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Witnessmark.Bench.Photographs;
@@ -16,76 +15,55 @@ internal sealed class ShopTrouble(string says, HttpStatusCode? status = null) : 
 }
 
 /// <summary>The shop over HTTP, protocol 1.</summary>
-internal sealed partial class Shop(HttpClient http)
+internal sealed partial class Shop(ShopLine line)
 {
     private const int Protocol = 1;
 
     /// <summary>The shop's files as the reply stood, once it was seen to be one, with what the shop calls them; null when they still are what it called so.</summary>
     public async Task<(string Text, string? Tag)?> Workbench(string? known)
     {
-        using var question = new HttpRequestMessage(HttpMethod.Get, "api/workbench");
-        if (known is not null)
-            question.Headers.IfNoneMatch.Add(EntityTagHeaderValue.Parse(known));
-        using var answer = await Answer(() => http.SendAsync(question));
-        if (answer.StatusCode == HttpStatusCode.NotModified && known is not null)
+        var answer = await Answer(line.Get("api/workbench", known));
+        if (answer.Status == HttpStatusCode.NotModified && known is not null)
             return null;
-        var text = await Text(answer);
+        var text = Text(answer);
         var reply = Read(text, DeviceJson.Default.WorkbenchReply);
         return reply.Protocol == Protocol
-            ? (text, answer.Headers.ETag?.ToString())
+            ? (text, answer.Tag)
             : throw new ShopTrouble(DeviceWords.OtherProtocol(reply.Protocol));
     }
 
-    public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries)
-    {
-        using var body = new ByteArrayContent(Batch(device, entries));
-        body.Headers.ContentType = new("application/json");
-        return Read(await Text(() => http.PostAsync("api/entries", body)), DeviceJson.Default.TakenReply);
-    }
+    public async Task<TakenReply> Send(string device, IReadOnlyList<Entry> entries) =>
+        Read(await Text(line.Post("api/entries", Batch(device, entries))), DeviceJson.Default.TakenReply);
 
     /// <summary>Sets a figure; null when the shop kept it, else its no.</summary>
     /// <exception cref="SecretWanted">A lead shows the passphrase once more before.</exception>
     public async Task<string?> SetFigure(string sheet, string key, FigureRequest figure)
     {
-        try
-        {
-            using var answer = await http.PutAsync(
+        var answer = await Answer(
+            line.Put(
                 $"api/sheets/{Uri.EscapeDataString(sheet)}/figures/{Uri.EscapeDataString(key)}",
-                JsonBody.Of(figure, DeviceJson.Default.FigureRequest)
-            );
-            if (answer.IsSuccessStatusCode)
-                return null;
-            Wanted(answer);
-            return answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
-                ? Read(await answer.Content.ReadAsStringAsync(), DeviceJson.Default.RefusedReply).Error
-                : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
-        }
-        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
-        {
-            throw new ShopTrouble(DeviceWords.NoAnswer);
-        }
+                figure,
+                DeviceJson.Default.FigureRequest
+            )
+        );
+        Wanted(answer);
+        return answer.IsSuccess ? null
+            : answer.Status is HttpStatusCode.Conflict or HttpStatusCode.BadRequest
+                ? Read(answer.Text, DeviceJson.Default.RefusedReply).Error
+            : throw Refused(answer);
     }
 
     /// <summary>Brings a photograph; null when the shop has it, else its no.</summary>
     public async Task<string?> Send(string sha256, byte[] picture)
     {
-        using var body = new ByteArrayContent(picture);
-        body.Headers.ContentType = new(Picture.MediaType);
-        try
-        {
-            using var answer = await http.PutAsync($"api/photographs/{sha256}", body);
-            return answer.IsSuccessStatusCode ? null : DeviceWords.Refused((int)answer.StatusCode);
-        }
-        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
-        {
-            throw new ShopTrouble(DeviceWords.NoAnswer);
-        }
+        var answer = await Answer(line.Put($"api/photographs/{sha256}", picture, Picture.MediaType));
+        return answer.IsSuccess ? null : DeviceWords.Refused((int)answer.Status);
     }
 
     /// <summary>Entries after a place in the shop's order.</summary>
     public async Task<EntriesReply> After(int order)
     {
-        var text = await Text(() => http.GetAsync($"api/entries?after={order}"));
+        var text = await Text(line.Get($"api/entries?after={order}"));
         try
         {
             using var document = JsonDocument.Parse(text);
@@ -114,27 +92,18 @@ internal sealed partial class Shop(HttpClient http)
     /// <summary>The day plan as the reply stood.</summary>
     public async Task<string> Day()
     {
-        try
-        {
-            using var answer = await http.GetAsync($"api/day?language={OwnTongue.Code}");
-            var text = await answer.Content.ReadAsStringAsync();
-            return answer.IsSuccessStatusCode && answer.Content.Headers.ContentType?.MediaType == "application/json"
-                    ? text
-                : answer.StatusCode is HttpStatusCode.Conflict or HttpStatusCode.ServiceUnavailable
-                    ? throw new ShopTrouble(Read(text, DeviceJson.Default.RefusedReply).Error, answer.StatusCode)
-                : throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
-        }
-        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
-        {
-            throw new ShopTrouble(DeviceWords.NoAnswer);
-        }
+        var answer = await Answer(line.Get($"api/day?language={OwnTongue.Code}"));
+        return answer is { IsSuccess: true, IsJson: true } ? answer.Text
+            : answer.Status is HttpStatusCode.Conflict or HttpStatusCode.ServiceUnavailable
+                ? throw new ShopTrouble(Read(answer.Text, DeviceJson.Default.RefusedReply).Error, answer.Status)
+            : throw Refused(answer);
     }
 
     /// <summary>What the shop's lists say of a machine.</summary>
     public async Task<CampaignsReply> Campaigns(string make, string model, int? year, string vin) =>
         Read(
-            await Text(() =>
-                http.GetAsync(
+            await Text(
+                line.Get(
                     $"api/campaigns?make={Uri.EscapeDataString(make)}&model={Uri.EscapeDataString(model)}&year={year}&vin={Uri.EscapeDataString(vin)}"
                 )
             ),
@@ -144,7 +113,7 @@ internal sealed partial class Shop(HttpClient http)
     /// <summary>Machines of the register with a text in them; three letters or digits at least.</summary>
     public async Task<FoundReply> Find(string text, CancellationToken cancel) =>
         Read(
-            await Text(() => http.GetAsync($"api/machines?find={Uri.EscapeDataString(text)}", cancel)),
+            await Text(line.Get($"api/machines?find={Uri.EscapeDataString(text)}", cancel: cancel)),
             DeviceJson.Default.FoundReply
         );
 
@@ -154,7 +123,7 @@ internal sealed partial class Shop(HttpClient http)
         try
         {
             return Read(
-                await Text(() => http.GetAsync($"api/machines/{Uri.EscapeDataString(id)}")),
+                await Text(line.Get($"api/machines/{Uri.EscapeDataString(id)}")),
                 DeviceJson.Default.MachineReply
             );
         }
@@ -167,14 +136,14 @@ internal sealed partial class Shop(HttpClient http)
     /// <summary>How fast a point wears on other machines of the same figure sheet.</summary>
     public async Task<FleetReply> Fleet(string id, string point) =>
         Read(
-            await Text(() => http.GetAsync($"api/machines/{Uri.EscapeDataString(id)}/points/{point}/fleet")),
+            await Text(line.Get($"api/machines/{Uri.EscapeDataString(id)}/points/{point}/fleet")),
             DeviceJson.Default.FleetReply
         );
 
     /// <summary>Takes away who brings a machine.</summary>
     /// <exception cref="SecretWanted">A lead shows the passphrase once more before.</exception>
     public async Task ForgetOwner(string id) =>
-        await Text(() => http.DeleteAsync($"api/machines/{Uri.EscapeDataString(id)}/owner"));
+        await Text(line.Delete($"api/machines/{Uri.EscapeDataString(id)}/owner"));
 
     private static byte[] Batch(string device, IReadOnlyList<Entry> entries)
     {
@@ -206,36 +175,32 @@ internal sealed partial class Shop(HttpClient http)
     }
 
     /// <exception cref="SecretWanted">The shop wants to be shown once more who somebody is.</exception>
-    private static void Wanted(HttpResponseMessage answer)
+    private static void Wanted(ShopAnswer answer)
     {
-        if (answer.StatusCode == HttpStatusCode.PreconditionRequired)
+        if (answer.Status == HttpStatusCode.PreconditionRequired)
             throw new SecretWanted();
     }
 
-    private static async Task<string> Text(Func<Task<HttpResponseMessage>> ask)
-    {
-        using var answer = await Answer(ask);
-        return await Text(answer);
-    }
+    private static async Task<string> Text(Task<ShopAnswer> asked) => Text(await Answer(asked));
 
-    private static async Task<string> Text(HttpResponseMessage answer)
+    private static string Text(ShopAnswer answer)
     {
         Wanted(answer);
-        if (!answer.IsSuccessStatusCode)
-            throw new ShopTrouble(DeviceWords.Refused((int)answer.StatusCode), answer.StatusCode);
-        // a fallback page instead of an answer means that no shop stands behind this address
-        return answer.Content.Headers.ContentType?.MediaType == "application/json"
-            ? await Answer(() => answer.Content.ReadAsStringAsync())
+        return !answer.IsSuccess ? throw Refused(answer)
+            : answer.IsJson ? answer.Text
             : throw new ShopTrouble(DeviceWords.NoShop);
     }
 
-    private static async Task<T> Answer<T>(Func<Task<T>> ask)
+    private static ShopTrouble Refused(ShopAnswer answer) =>
+        new(DeviceWords.Refused((int)answer.Status), answer.Status);
+
+    private static async Task<ShopAnswer> Answer(Task<ShopAnswer> asked)
     {
         try
         {
-            return await ask();
+            return await asked;
         }
-        catch (Exception gone) when (gone is HttpRequestException or TaskCanceledException)
+        catch (NoAnswer)
         {
             throw new ShopTrouble(DeviceWords.NoAnswer);
         }

@@ -1,3 +1,5 @@
+using Witnessmark.Client.Device;
+
 namespace Witnessmark.Client.Handbook;
 
 /// <summary>The written page of a calculation: what it says, and the request of its worked example.</summary>
@@ -9,17 +11,9 @@ internal sealed record WrittenPage(string Html, string? Example)
     private const string Ends = "\n-->\n";
 
     /// <summary>Fetches the page, which the device keeps; null when it is not there.</summary>
-    public static async Task<WrittenPage?> Of(HttpClient http, string name)
-    {
-        try
-        {
-            return Read(await http.GetStringAsync($"handbook/{name}.html"));
-        }
-        catch (HttpRequestException)
-        {
-            return null; // said on the screen; the calculation needs no page
-        }
-    }
+    /// <remarks>That it is not there is said on the screen; the calculation needs no page.</remarks>
+    public static async Task<WrittenPage?> Of(ShopLine line, string name) =>
+        await line.Beside($"handbook/{name}.html") is { } text ? Read(text) : null;
 
     /// <summary>Reads a page as the build made it: the example in a comment, then what is shown.</summary>
     public static WrittenPage Read(string text)

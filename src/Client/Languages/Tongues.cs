@@ -1,7 +1,9 @@
+using Witnessmark.Client.Device;
+
 namespace Witnessmark.Client.Languages;
 
 /// <summary>Fetches a language when somebody chooses it; from then on it is kept with the program and needs no network.</summary>
-internal sealed class Tongues(HttpClient http)
+internal sealed class Tongues(ShopLine line)
 {
     private readonly Dictionary<string, Tongue> had = new(StringComparer.Ordinal) { ["en"] = Tongue.English };
 
@@ -12,12 +14,9 @@ internal sealed class Tongues(HttpClient http)
             return tongue;
         try
         {
-            var texts = await http.GetStringAsync($"languages/{code}.po");
-            return had[code] = Tongue.German(new(PoFile.Read(texts)));
-        }
-        catch (HttpRequestException)
-        {
-            return null;
+            return await line.Beside($"languages/{code}.po") is { } texts
+                ? had[code] = Tongue.German(new(PoFile.Read(texts)))
+                : null;
         }
         catch (FormatException)
         {

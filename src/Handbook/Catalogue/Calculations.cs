@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Witnessmark.Handbook.Catalogue;
 
 /// <summary>All calculations of the handbook, by name.</summary>
@@ -82,7 +80,7 @@ public static class Calculations
         IdleChangeContract.Calculation,
     ];
 
-    private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(c => c.Name);
+    private static readonly Dictionary<string, Calculation> ByName = All.ToDictionary(c => c.Name);
 
     /// <summary>The calculation of that name, or null.</summary>
     public static Calculation? Named(string name) => ByName.GetValueOrDefault(name);

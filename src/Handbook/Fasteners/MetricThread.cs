@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 
 namespace Witnessmark.Handbook.Fasteners;
@@ -18,7 +17,7 @@ public readonly record struct MetricThread(double Diameter, double Pitch, double
     private sealed record Size(double WasherFace, double Hole, double[] Pitches);
 
     // The first pitch is the coarse one, which is not written.
-    private static readonly FrozenDictionary<int, Size> Sizes = new Dictionary<int, Size>
+    private static readonly Dictionary<int, Size> Sizes = new()
     {
         [5] = new(6.88, 5.5, [0.8, 0.5]),
         [6] = new(8.88, 6.6, [1, 0.75]),
@@ -31,7 +30,7 @@ public readonly record struct MetricThread(double Diameter, double Pitch, double
         [20] = new(28.19, 22, [2.5, 2, 1.5, 1]),
         [22] = new(31.71, 24, [2.5, 2, 1.5, 1]),
         [24] = new(33.61, 26, [3, 2, 1.5, 1]),
-    }.ToFrozenDictionary();
+    };
 
     /// <summary>What can be read, in words.</summary>
     public static string Allowed { get; } =

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Witnessmark.Handbook.ReferenceData;
 
 namespace Witnessmark.Handbook.Identity;
@@ -17,18 +16,18 @@ namespace Witnessmark.Handbook.Identity;
 /// </remarks>
 public static class Vin
 {
-    private static readonly FrozenDictionary<char, int> Values = PublishedTable
+    private static readonly Dictionary<char, int> Values = PublishedTable
         .Read("vin-characters.csv")
-        .Rows.ToFrozenDictionary(r => r["character"][0], r => (int)r.Number("value"));
+        .Rows.ToDictionary(r => r["character"][0], r => (int)r.Number("value"));
 
     private static readonly int[] Weights =
     [
         .. PublishedTable.Read("vin-weights.csv").Rows.Select(r => (int)r.Number("weight")),
     ];
 
-    private static readonly FrozenDictionary<char, int[]> Years = PublishedTable
+    private static readonly Dictionary<char, int[]> Years = PublishedTable
         .Read("vin-model-years.csv")
-        .Rows.ToFrozenDictionary(r => r["character"][0], r => (int[])[(int)r.Number("first"), (int)r.Number("second")]);
+        .Rows.ToDictionary(r => r["character"][0], r => (int[])[(int)r.Number("first"), (int)r.Number("second")]);
 
     /// <summary>Reads a number; letters may be small.</summary>
     /// <param name="written">As stamped or typed, without blanks.</param>

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Witnessmark.Handbook.Quantities;
 
 /// <summary>
@@ -108,12 +106,12 @@ public static class UnitTable
         ("months", "month"),
     ];
 
-    private static readonly FrozenDictionary<string, Unit> BySpelling = Units
+    private static readonly Dictionary<string, Unit> BySpelling = Units
         .Select(u => (Written: u.Symbol, Unit: u))
         .Concat(OtherSpellings.Select(s => (s.Written, Unit: Units.Single(u => u.Symbol == s.Symbol))))
-        .ToFrozenDictionary(p => p.Written, p => p.Unit, StringComparer.Ordinal);
+        .ToDictionary(p => p.Written, p => p.Unit, StringComparer.Ordinal);
 
-    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> BySpan =
+    private static readonly Dictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> BySpan =
         BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
 
     /// <summary>All units, the first of each dimension being the one that answers use unless the contract names another.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Witnessmark.Handbook.Quantities;
@@ -18,17 +17,17 @@ namespace Witnessmark.Handbook.Tyres;
 /// </remarks>
 public static partial class TyreMarking
 {
-    private static readonly FrozenDictionary<int, Mass> Loads = PublishedTable
+    private static readonly Dictionary<int, Mass> Loads = PublishedTable
         .Read("load-index.csv")
-        .Rows.ToFrozenDictionary(r => (int)r.Number("index"), r => new Mass(r.Number("mass") * GramsPerKilogram));
+        .Rows.ToDictionary(r => (int)r.Number("index"), r => new Mass(r.Number("mass") * GramsPerKilogram));
 
-    private static readonly FrozenDictionary<string, Speed> Speeds = PublishedTable
+    private static readonly Dictionary<string, Speed> Speeds = PublishedTable
         .Read("speed-symbols.csv")
-        .Rows.ToFrozenDictionary(r => r["symbol"], r => new Speed(r.Number("speed")));
+        .Rows.ToDictionary(r => r["symbol"], r => new Speed(r.Number("speed")));
 
-    private static readonly FrozenDictionary<int, Length> Rims = PublishedTable
+    private static readonly Dictionary<int, Length> Rims = PublishedTable
         .Read("rim-diameters.csv")
-        .Rows.ToFrozenDictionary(r => (int)r.Number("code"), r => new Length(r.Number("diameter")));
+        .Rows.ToDictionary(r => (int)r.Number("code"), r => new Length(r.Number("diameter")));
 
     private const double GramsPerKilogram = 1000;
 
