@@ -21,7 +21,7 @@ internal static class AppendTimes
         try
         {
             using var sqlite = new SqliteAlone(Path.Combine(folder.FullName, "alone.db"));
-            var ledger = SqliteLedger.Open(folder.FullName, TimeProvider.System);
+            using var ledger = SqliteLedger.Open(folder.FullName, TimeProvider.System);
             var rows = Rows();
             var batches = Entries("ledger")
                 .Select(c => new Batch("ledger", 1, [.. c.Select(EntryJson.Write)]))

@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
 using Witnessmark.Certificates;
@@ -41,7 +40,6 @@ public static class Server
                     shop => Begin(data, demo, shop),
                     $"Data folder: {data.Path}"
                 );
-                SqliteConnection.ClearAllPools(); // nothing of the folder stays open
             } while (ended == ExitCode.Ok && DemoPutAway.IsBegun(data.Path));
             return ended;
         });
@@ -91,6 +89,7 @@ public static class Server
             Console.WriteLine(gap);
         foreach (var elsewhere in LawElsewhere.In(shop.Bench))
             Console.WriteLine(elsewhere);
+        using var ledger = shop.Ledger; // nothing of the folder stays open behind it
         begin(shop);
         using var app = Build(shop, data, listening, shown);
         app.StartAt(listening);
