@@ -139,7 +139,7 @@ public static class Server
             server.Limits.MaxRequestBodySize = LargestRequest;
             server.AddServerHeader = false;
         });
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter(DoorOutput.Category, LogLevel.Information);
         builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
         builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
         builder.Services.AddSingleton(shop.Door).AddDoorLimit();
@@ -149,6 +149,8 @@ public static class Server
         app.UseStrictTransport(listening);
         app.UseResponseHeaders();
         app.UsePlainFailures();
+        DoorOutput.Write(app);
+        RefusedRequests.Watch(app);
         app.UsePlainHttp(listening);
         app.UseDoor();
         app.UseNewestFigures();
