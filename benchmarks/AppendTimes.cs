@@ -13,7 +13,7 @@ namespace Witnessmark.Benchmarks;
 internal static class AppendTimes
 {
     private const int Batches = 500;
-    private const int Before = 50; // until the code of each is read in and compiled
+    private const int Before = 500; // until the code of each is read in and compiled as it is in a server that has run for a while
 
     public static async Task Print()
     {

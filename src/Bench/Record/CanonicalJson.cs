@@ -17,9 +17,11 @@ public static class CanonicalJson
     private const long Widest = 1L << 53;
 
     // what is not written as it is: quotes, the backslash, and the control characters below the space
-    private static readonly SearchValues<char> Escaped = SearchValues.Create(
-        ['"', '\\', .. Enumerable.Range(0, ' ').Select(c => (char)c)]
-    );
+    private static readonly SearchValues<char> Escaped = SearchValues.Create([
+        '"',
+        '\\',
+        .. Enumerable.Range(0, ' ').Select(c => (char)c),
+    ]);
 
     /// <summary>The canonical text.</summary>
     /// <exception cref="FormatException">The value has no canonical text here: a fraction, a number beyond ±2⁵³,
