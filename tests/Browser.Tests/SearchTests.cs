@@ -114,6 +114,30 @@ public sealed class SearchTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task A_hand_quicker_than_the_word_that_the_search_closed_gets_the_next_one()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device(1440, 900);
+        var hand = await device.Open(shop);
+        await hand.Page.Keyboard.PressAsync("Control+k");
+        await Assertions.Expect(Field(hand)).ToBeFocusedAsync();
+        await hand.Page.Keyboard.TypeAsync("chain");
+        // HTML, "close a dialog": the event is a task of its own, and comes after the keys of this one
+        await hand.Page.EvaluateAsync(
+            """
+            () => {
+                document.querySelector("dialog.search").close();
+                dispatchEvent(new KeyboardEvent("keydown", { key: "k", ctrlKey: true }));
+            }
+            """
+        );
+        await Assertions.Expect(Field(hand)).ToBeFocusedAsync();
+        await Assertions.Expect(Field(hand)).ToHaveValueAsync("");
+        await hand.Page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(hand.Page.Locator("dialog[open]")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task At_a_point_digits_go_to_the_search_while_it_is_open_and_the_job_at_hand_comes_first()
     {
         await using var shop = await RunningShop.Start(published);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using FsCheck.Xunit;
 using Witnessmark.Bench.Book;
@@ -74,6 +75,65 @@ public sealed class DrawingTests
         Assert.All(drawing.Shapes, s => AssertWithin(s, drawing));
         Assert.All(view.Numbers, n => Assert.InRange(RuleScale.For(view, size.Width).At(n), -1e-6, size.Width + 1e-6));
         AssertApart(drawing);
+    }
+
+    /// <summary>As .NET itself formats the rounded number, and never a negative nothing.</summary>
+    [Theory]
+    [InlineData(0, "0")]
+    [InlineData(-0.001, "0")]
+    [InlineData(0.005, "0")] // midpoints to even, IEEE 754 4.3.1, as Math.Round does
+    [InlineData(0.015, "0.02")]
+    [InlineData(-3.5, "-3.5")]
+    [InlineData(-0.25, "-0.25")]
+    [InlineData(12.04, "12.04")]
+    [InlineData(99.995, "100")]
+    [InlineData(2_500_000.126, "2500000.13")]
+    public void Numbers_have_two_decimals_at_most(double x, string written)
+    {
+        var drawing = new Drawing(100, 20, $"A line.", [new Line(x, 1, 2, 3, Ink.Full, 1)]);
+        Assert.Equal(
+            $"M{written} 1L2 3",
+            XDocument.Parse(SvgPen.Draw(drawing)).Root!.Elements().Single().Attribute("d")!.Value
+        );
+    }
+
+    [Property(MaxTest = 500)]
+    public void Any_number_is_written_as_it_is_rounded(int thousandths)
+    {
+        var x = thousandths / 1000.0;
+        var drawing = new Drawing(100, 20, $"A line.", [new Line(x, 1, 2, 3, Ink.Full, 1)]);
+        Assert.Contains(
+            $"M{(Math.Round(x, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture)} 1L",
+            SvgPen.Draw(drawing)
+        );
+    }
+
+    [Fact]
+    public void Lines_of_one_pen_that_follow_each_other_are_one_path_and_keep_their_place_among_the_rest()
+    {
+        Line At(double x, Ink ink, bool dashed = false) => new(x, 0, x, 9, ink, 1, dashed);
+        var drawing = new Drawing(
+            100,
+            20,
+            $"Lines.",
+            [
+                At(1, Ink.Soft),
+                At(2, Ink.Soft),
+                At(3, Ink.Full),
+                new Disc(5, 5, 2, Ink.Card),
+                At(4, Ink.Full),
+                At(5, Ink.Full, dashed: true),
+            ]
+        );
+        var drawn = XDocument.Parse(SvgPen.Draw(drawing)).Root!.Elements().ToList();
+        Assert.Equal(
+            ["M1 0L1 9M2 0L2 9", "M3 0L3 9", null, "M4 0L4 9", "M5 0L5 9"],
+            drawn.Select(e => e.Attribute("d")?.Value)
+        );
+        Assert.Equal(
+            [4],
+            drawn.Index().Where(e => e.Item.Attribute("stroke-dasharray") is not null).Select(e => e.Index)
+        );
     }
 
     [Fact]

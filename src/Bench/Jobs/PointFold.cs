@@ -14,7 +14,20 @@ namespace Witnessmark.Bench.Jobs;
 /// </summary>
 internal static class PointFold
 {
-    public static PointState Of(Point point, string why, Opening opening, DoneByPoint done, BenchBook book)
+    public static PointState Of(Point point, string why, Opening opening, DoneByPoint done, BenchBook book) =>
+        done.IsUntouched(point) && !opening.SecondCheck.Contains(point.Id) && !Advise.IsAsked(point)
+            ? Untouched(point, why, opening)
+            : Worked(point, why, opening, done, book);
+
+    // most points of a job at most times; what is done elsewhere can ask nothing again where nothing was read
+    private static PointState Untouched(Point point, string why, Opening opening) =>
+        new(point, why, opening.Figure(point), Stripe.Unread, [], [], null, null, null, null, [], [])
+        {
+            Given = opening.GivenAt(point),
+            Disputed = Disputed(point, opening),
+        };
+
+    private static PointState Worked(Point point, string why, Opening opening, DoneByPoint done, BenchBook book)
     {
         var readings = done.Readings(point);
         var work = done
@@ -48,7 +61,7 @@ internal static class PointFold
         )
         {
             Given = given,
-            Disputed = point.JudgedBy is { } key ? opening.Given.Disputed.GetValueOrDefault(key, []) : [],
+            Disputed = Disputed(point, opening),
             Vouched = Vouching.For(point, opening.Figure(point), facts),
             Second = second is null
                 ? null
@@ -68,6 +81,9 @@ internal static class PointFold
                 },
         };
     }
+
+    private static IReadOnlyList<GivenFigure> Disputed(Point point, Opening opening) =>
+        point.JudgedBy is { } key ? opening.Given.Disputed.GetValueOrDefault(key, []) : [];
 
     private static bool Touches(Deed deed, Point point) =>
         deed.Point.Id == point.Id ? deed is WasCorrected : deed.IsWork() && point.AgainAfter.Contains(deed.Point.Id);

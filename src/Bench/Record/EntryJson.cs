@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 
@@ -52,6 +53,9 @@ public static class EntryJson
     /// <summary>The entry as a JSON value.</summary>
     public static JsonElement Write(Entry entry) => Value(writer => Write(writer, entry));
 
+    /// <summary>The same as text.</summary>
+    public static string Text(Entry entry) => Encoding.UTF8.GetString(Written(writer => Write(writer, entry)).Span);
+
     /// <summary>Writes the entry as the next value of a writer.</summary>
     public static void Write(Utf8JsonWriter writer, Entry entry)
     {
@@ -77,11 +81,16 @@ public static class EntryJson
     /// <summary>A JSON value from what is written.</summary>
     internal static JsonElement Value(Action<Utf8JsonWriter> write)
     {
+        using var document = JsonDocument.Parse(Written(write));
+        return document.RootElement.Clone();
+    }
+
+    private static ReadOnlyMemory<byte> Written(Action<Utf8JsonWriter> write)
+    {
         var buffer = new ArrayBufferWriter<byte>();
         using (var writer = new Utf8JsonWriter(buffer, new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
             write(writer);
-        using var document = JsonDocument.Parse(buffer.WrittenMemory);
-        return document.RootElement.Clone();
+        return buffer.WrittenMemory;
     }
 
     private static void WriteCovers(Utf8JsonWriter writer, IReadOnlyDictionary<string, int>? covers)

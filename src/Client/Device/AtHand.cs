@@ -29,6 +29,7 @@ internal sealed class AtHand(
     private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
         StringComparer.Ordinal
     );
+    private Folded? foreseen;
     private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
 
     private LearntTimes? learnt;
@@ -40,6 +41,9 @@ internal sealed class AtHand(
     /// The same, but for how far entries are brought to the shop: that changes several times with every entry, and most screens show nothing of it.
     /// </summary>
     public event Action? WorkChanged;
+
+    /// <summary>The same, but for the work itself, too: the shop's files, the person, the door or the settings.</summary>
+    public event Action? AroundChanged;
 
     /// <summary>What jobs are judged with; null until the shop was met once.</summary>
     public Workbench? Workbench { get; private set; }
@@ -78,10 +82,11 @@ internal sealed class AtHand(
     {
         await ledger.Open();
         ReadWorkbench();
-        ledger.Changed += Tell;
+        ledger.OnItsWay += Foresee;
+        ledger.Changed += TellWork;
         ledger.Noted += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
-        Orders.Found += Tell;
+        Orders.Found += TellWork;
         exchange.WorkbenchCame += ReadWorkbench;
         settings.Changed += Tell;
         door.Changed += Tell;
@@ -120,18 +125,24 @@ internal sealed class AtHand(
         if (entries.Count == 0)
             return null;
         var notCounting = ledger.Facts.NotCounting ?? [];
-        if (
-            !states.TryGetValue(job, out var kept)
-            || kept.Entries != entries.Count
-            || !kept.NotCounting.SequenceEqual(notCounting)
-        )
-        {
-            var memory = kept?.Memory ?? new();
-            var state = JobFold.Of(job, entries, Workbench, notCounting, memory);
-            states[job] = kept = new(entries.Count, notCounting, state, memory);
-        }
+        if (!states.TryGetValue(job, out var kept) || !kept.IsOf(entries, notCounting))
+            states[job] = kept = foreseen?.IsOf(entries, notCounting) == true ? foreseen : Fold(job, entries, kept);
         return kept.State;
     }
+
+    private Folded Fold(string job, IReadOnlyList<Entry> entries, Folded? before)
+    {
+        var notCounting = ledger.Facts.NotCounting ?? [];
+        var memory = before?.Memory ?? new();
+        var state = JobFold.Of(job, entries, Workbench!, notCounting, memory);
+        return new(entries.Count, entries[^1], notCounting, state, memory);
+    }
+
+    // what the job will be once the fact stands: made while the store writes, shown when it has written
+    private void Foresee(Entry entry) =>
+        foreseen = states.TryGetValue(entry.Job, out var kept)
+            ? Fold(entry.Job, [.. ledger.Of(entry.Job), entry], kept)
+            : null;
 
     /// <summary>The visits that the jobs known here tell of, whatever the machine.</summary>
     public IReadOnlyList<Visit> Visits() => [.. ledger.Jobs.Select(VisitOf).OfType<Visit>()];
@@ -222,14 +233,32 @@ internal sealed class AtHand(
             PlanFor(Person);
         }
         states.Clear(); // judged by the files that were
+        foreseen = null;
         Tell();
     }
 
     private void Tell()
     {
+        AroundChanged?.Invoke();
+        TellWork();
+    }
+
+    private void TellWork()
+    {
         WorkChanged?.Invoke();
         Changed?.Invoke();
     }
 
-    private sealed record Folded(int Entries, IReadOnlyList<string> NotCounting, JobState State, FoldMemory Memory);
+    private sealed record Folded(
+        int Entries,
+        Entry Last,
+        IReadOnlyList<string> NotCounting,
+        JobState State,
+        FoldMemory Memory
+    )
+    {
+        // entries are only added, at the end: as many with the same last one are the same
+        public bool IsOf(IReadOnlyList<Entry> entries, IReadOnlyList<string> notCounting) =>
+            Entries == entries.Count && ReferenceEquals(Last, entries[^1]) && NotCounting.SequenceEqual(notCounting);
+    }
 }

@@ -47,7 +47,7 @@ internal sealed class DeviceStore(IJSRuntime js) : IDisposable
         var answer = await Module.InvokeAsync<string>(
             "append",
             entry.Id,
-            EntryJson.Write(entry).GetRawText(),
+            EntryJson.Text(entry),
             entry.Seq,
             entry.DevicePrevious,
             entry.Hash
@@ -63,7 +63,7 @@ internal sealed class DeviceStore(IJSRuntime js) : IDisposable
         await Module.InvokeVoidAsync(
             "keep",
             entries.Select(e => e.Id).ToArray(),
-            entries.Select(e => EntryJson.Write(e).GetRawText()).ToArray(),
+            entries.Select(EntryJson.Text).ToArray(),
             ledger,
             pulled
         );

@@ -12,9 +12,14 @@ public abstract class Screen : ComponentBase, IDisposable
     /// <summary>Whether it shows anything of how far entries are brought to the shop.</summary>
     protected virtual bool ShowsExchange => true;
 
+    /// <summary>Whether it shows anything of what was done in a job.</summary>
+    protected virtual bool ShowsWork => true;
+
     protected override void OnInitialized()
     {
-        if (ShowsExchange)
+        if (!ShowsWork)
+            Hand.AroundChanged += Again;
+        else if (ShowsExchange)
             Hand.Changed += Again;
         else
             Hand.WorkChanged += Again;
@@ -24,6 +29,7 @@ public abstract class Screen : ComponentBase, IDisposable
     {
         Hand.Changed -= Again;
         Hand.WorkChanged -= Again;
+        Hand.AroundChanged -= Again;
         Leave();
         GC.SuppressFinalize(this);
     }

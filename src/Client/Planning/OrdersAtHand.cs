@@ -35,9 +35,8 @@ internal sealed class OrdersAtHand(TimeProvider clock)
         if (!ReferenceEquals(known.For, job))
         {
             known.For = job;
-            var asked = WhereItStands.Of(job, book, clock.GetLocalNow()) with { Times = Times };
-            if (!Same(known.Asked, asked))
-                _ = Search(known, asked);
+            known.Searching |= known.Asked is null;
+            _ = Ask(known, job, book);
         }
         return (known.Order, known.Searching);
     }
@@ -64,12 +63,19 @@ internal sealed class OrdersAtHand(TimeProvider clock)
         ];
     }
 
+    private async Task Ask(Kept known, JobState job, BenchBook book)
+    {
+        await Breath.Take(); // it is wanted while the page is drawn
+        if (!ReferenceEquals(known.For, job))
+            return; // who wanted the later one asks
+        var asked = WhereItStands.Of(job, book, clock.GetLocalNow()) with { Times = Times };
+        if (!Same(known.Asked, asked))
+            await Search(known, asked);
+    }
+
     private async Task Search(Kept known, OrderQuestion asked)
     {
         (known.Asked, known.Searching) = (asked, true);
-        await Breath.Take(); // it is asked for while the page is drawn
-        if (!ReferenceEquals(known.Asked, asked))
-            return;
         var started = Stopwatch.GetTimestamp();
         var begun = asked.Open.Count == 0 ? default : OrderSearch.Begin(asked, Effort);
         if (begun.Value is { } search)

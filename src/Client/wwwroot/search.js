@@ -16,6 +16,8 @@ export function show(dialog) {
   dialog.querySelector("input").focus();
 }
 
+export const stands = (dialog) => dialog.open;
+
 export const hide = (dialog) => dialog.close();
 
 export const reveal = (id) => document.getElementById(id)?.scrollIntoView({ block: "nearest" });

@@ -20,6 +20,7 @@ public class EntryJsonTests
     [Fact]
     public void What_is_written_is_read_again()
     {
+        Assert.Equal(EntryJson.Write(Full).GetRawText(), EntryJson.Text(Full));
         var again = EntryJson.Read(EntryJson.Write(Full));
         Assert.Equal(CanonicalJson.Of(EntryJson.Write(Full)), CanonicalJson.Of(EntryJson.Write(again)));
         Assert.Equal(Full.Hash, EntryHash.Of(again));
