@@ -13,7 +13,7 @@ namespace Witnessmark.Benchmarks;
 internal static class AppendTimes
 {
     private const int Batches = 500;
-    private const int Before = 50; // until the code of each is read in and compiled
+    private const int Before = 500; // until the code of each is read in and compiled as it is in a server that has run for a while
 
     public static async Task Print()
     {
@@ -21,7 +21,7 @@ internal static class AppendTimes
         try
         {
             using var sqlite = new SqliteAlone(Path.Combine(folder.FullName, "alone.db"));
-            var ledger = SqliteLedger.Open(folder.FullName, TimeProvider.System);
+            using var ledger = SqliteLedger.Open(folder.FullName, TimeProvider.System);
             var rows = Rows();
             var batches = Entries("ledger")
                 .Select(c => new Batch("ledger", 1, [.. c.Select(EntryJson.Write)]))

@@ -24,7 +24,8 @@ internal static class GrowthTimes
         var (first, grown) = (Folder(), Folder());
         try
         {
-            var (small, large) = (Open(first), Open(grown));
+            using var small = Open(first);
+            using var large = Open(grown);
             Fill(first.FullName, 0, Smallest);
             Console.WriteLine($"                          of {Smallest} ms     here ms   times   bar 1.5");
             var there = 0L;

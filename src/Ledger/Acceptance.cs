@@ -9,9 +9,9 @@ namespace Witnessmark.Ledger;
 /// conflict). An entry is taken in when all numbers before it are held and it is bound to something held at the number
 /// before: so one bad entry never blocks those after it. What it says about the job is never a reason.</para>
 /// </remarks>
-internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now) : IDisposable
+internal sealed class Acceptance(LedgerContext ledger, StraightStatements statements, DateTimeOffset now)
 {
-    private readonly StraightAppend straight = new(ledger, now);
+    private readonly StraightAppend straight = new(statements, now);
     private readonly HashSet<string> _asideInThisBatch = new(StringComparer.Ordinal);
 
     /// <summary>Takes one thing in or sets it aside, then whatever waited for it.</summary>
@@ -33,8 +33,6 @@ internal sealed class Acceptance(LedgerContext ledger, DateTimeOffset now) : IDi
 
     /// <summary>The last order that there is.</summary>
     public long Last => straight.Last;
-
-    public void Dispose() => straight.Dispose();
 
     /// <summary>The highest number up to which every number is held.</summary>
     public int UpTo(string device, int epoch) => straight.UpTo(device, epoch) ?? HeldUpTo(device, epoch);

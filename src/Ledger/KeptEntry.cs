@@ -46,7 +46,7 @@ public sealed class KeptEntry
             Kind = entry.Kind,
             Body = CanonicalJson.Of(entry.Body),
             Strikes = entry.Strikes,
-            Covers = entry.Covers is null ? null : CanonicalJson.Of(EntryJson.Write(entry).GetProperty("covers")),
+            Covers = entry.Covers is null ? null : CanonicalJson.Of(entry.Covers),
             At = entry.At,
             By = entry.By,
             DevicePrevious = entry.DevicePrevious,

@@ -11,6 +11,15 @@ public abstract class LedgerContext(DbContextOptions options) : DbContext(option
     public DbSet<JobHead> Jobs => Set<JobHead>();
     public DbSet<LedgerIdentity> Identity => Set<LedgerIdentity>();
 
+    /// <summary>Whether the one writer keeps its connection from batch to batch; where the store may be on another computer by then, it does not.</summary>
+    public virtual bool StaysOpen => false;
+
+    /// <summary>Whether what it has open is not what lies in its place any more.</summary>
+    public virtual bool WasMoved => false;
+
+    /// <summary>Closes what is open and in nobody's use.</summary>
+    public virtual void CloseUnused() { }
+
     /// <summary>From here on nobody else writes, until it is committed or given up.</summary>
     public virtual IDbContextTransaction BeginWriting() => Database.BeginTransaction();
 

@@ -8,14 +8,15 @@ namespace Witnessmark.Ledger;
 
 /// <summary>The shop's ledger: takes entries in, once and for good, and gives them back. Safe to use from many threads.</summary>
 /// <exception cref="LedgerUnavailable">Any of its functions: the disk is full, or the file locked or broken.</exception>
-public sealed class ShopLedger
+public sealed class ShopLedger : IDisposable
 {
     /// <summary>How many entries <see cref="After"/> gives at most.</summary>
     public const int PageSize = 1000;
 
     private readonly Func<LedgerContext> _context;
     private readonly TimeProvider _clock;
-    private readonly GroupCommit<Brought> _writer;
+    private readonly Writer _writer;
+    private readonly GroupCommit<Brought> _waiting;
     private readonly Action _tellOthers;
 
     /// <param name="context">A context for each piece of work.</param>
@@ -25,7 +26,8 @@ public sealed class ShopLedger
     internal ShopLedger(Func<LedgerContext> context, TimeProvider clock, string? id = null, Action? tellOthers = null)
     {
         (_context, _clock, _tellOthers) = (context, clock, tellOthers ?? (() => { }));
-        _writer = new(AcceptTogether);
+        _writer = new(context);
+        _waiting = new(AcceptTogether);
         Id = id ?? Do(ledger => IdentityOf(ledger).Id);
     }
 
@@ -45,7 +47,7 @@ public sealed class ShopLedger
     public Receipt Accept(Batch batch) => AcceptAsync(batch).GetAwaiter().GetResult();
 
     /// <summary>The same for many at a time: those that wait go to the disk together.</summary>
-    public Task<Receipt> AcceptAsync(Batch batch) => _writer.Take(Brought.By(batch));
+    public Task<Receipt> AcceptAsync(Batch batch) => _waiting.Take(Brought.By(batch));
 
     /// <summary>What came in after an order, at most <see cref="PageSize"/> entries.</summary>
     public LedgerPage After(long order) =>
@@ -115,15 +117,17 @@ public sealed class ShopLedger
     public IReadOnlyList<SetAside> SetAside() =>
         Do(ledger => (IReadOnlyList<SetAside>)[.. ledger.Aside.AsNoTracking().OrderBy(a => a.Number)]);
 
+    /// <summary>Waits for what is being written and lets go of the store; from then on nothing is taken in.</summary>
+    public void Dispose()
+    {
+        _writer.Dispose();
+        using var ledger = _context();
+        ledger.CloseUnused();
+    }
+
     private IReadOnlyList<Receipt> AcceptTogether(IReadOnlyList<Brought> batches)
     {
-        var (receipts, head) = Do(ledger =>
-        {
-            using var transaction = ledger.BeginWriting();
-            var accepted = Accept(ledger, batches);
-            ledger.Keep(transaction);
-            return accepted;
-        });
+        var (receipts, head) = Told(() => _writer.Write((ledger, statements) => Accept(ledger, statements, batches)));
         CameIn.Beat(head);
         _tellOthers();
         return receipts;
@@ -137,9 +141,13 @@ public sealed class ShopLedger
     }
 
     /// <summary>Inside a transaction: what is said of each batch, and the last order that there is then.</summary>
-    internal (IReadOnlyList<Receipt> Receipts, long Head) Accept(LedgerContext ledger, IReadOnlyList<Brought> batches)
+    internal (IReadOnlyList<Receipt> Receipts, long Head) Accept(
+        LedgerContext ledger,
+        StraightStatements statements,
+        IReadOnlyList<Brought> batches
+    )
     {
-        using var acceptance = new Acceptance(ledger, _clock.GetUtcNow());
+        var acceptance = new Acceptance(ledger, statements, _clock.GetUtcNow());
         Receipt[] receipts = [.. batches.Select(batch => Accept(acceptance, batch))];
         acceptance.Settle();
         return (receipts, acceptance.Last);
@@ -188,12 +196,18 @@ public sealed class ShopLedger
                 or JsonException
                 or InvalidOperationException { InnerException: DbException or DbUpdateException };
 
-    private T Do<T>(Func<LedgerContext, T> work)
+    private T Do<T>(Func<LedgerContext, T> work) =>
+        Told(() =>
+        {
+            using var ledger = _context();
+            return work(ledger);
+        });
+
+    private static T Told<T>(Func<T> work)
     {
-        using var ledger = _context();
         try
         {
-            return work(ledger);
+            return work();
         }
         catch (Exception broken) when (IsOfTheStore(broken))
         {

@@ -5,9 +5,8 @@ namespace Witnessmark.Ledger;
 /// nearly all that ever comes; whatever is otherwise takes the long way of <see cref="Acceptance"/>, which gives every reason.
 /// </summary>
 /// <remarks>One statement for an entry, where the long way asks six times first.</remarks>
-internal sealed class StraightAppend(LedgerContext ledger, DateTimeOffset now) : IDisposable
+internal sealed class StraightAppend(StraightStatements statements, DateTimeOffset now)
 {
-    private readonly StraightStatements statements = new(ledger);
     private readonly Dictionary<(string Device, int Epoch), Chain?> chains = [];
     private readonly Dictionary<string, (JobHead Head, bool IsNew)> heads = new(StringComparer.Ordinal);
     private readonly string received = Moment.Text(now);
@@ -53,8 +52,6 @@ internal sealed class StraightAppend(LedgerContext ledger, DateTimeOffset now) :
         chains.Clear();
         last = null;
     }
-
-    public void Dispose() => statements.Dispose();
 
     private Chain? ChainOf(string device, int epoch)
     {

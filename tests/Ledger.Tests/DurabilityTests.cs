@@ -31,9 +31,10 @@ public sealed class DurabilityTests : IDisposable
         _shop.Post(_chain[0]);
         using (var context = Context())
         using (context.Database.BeginTransaction())
+        using (var statements = new StraightStatements(context.Database.GetDbConnection()))
         {
             Batch whole = new("bench", 1, [.. _chain.Select(EntryJson.Write)]);
-            Assert.Equal(4, Assert.Single(_shop.Ledger.Accept(context, [Brought.By(whole)]).Receipts).UpTo);
+            Assert.Equal(4, Assert.Single(_shop.Ledger.Accept(context, statements, [Brought.By(whole)]).Receipts).UpTo);
         }
         Assert.Equal(["bench-1"], _shop.Ids());
         Assert.Equal(1, Assert.Single(_shop.Ledger.Jobs()).Entries);
@@ -46,7 +47,7 @@ public sealed class DurabilityTests : IDisposable
     {
         var tablet = Made.Chain("tablet", 40);
         var bench = Made.Chain("bench", 40);
-        var other = _shop.Open();
+        using var other = _shop.Open();
         Parallel.Invoke(
             () => OneByOne(_shop.Ledger, bench),
             () => OneByOne(other, bench),
@@ -67,7 +68,7 @@ public sealed class DurabilityTests : IDisposable
         {
             connection.Open();
             using var transaction = connection.BeginTransaction();
-            var impatient = new ShopLedgerThatWaitsOneSecond(_shop);
+            using var impatient = new ShopLedgerThatWaitsOneSecond(_shop);
             Assert.Throws<LedgerUnavailable>(() => impatient.Post(_chain));
         }
         Assert.Empty(_shop.Ids());
@@ -115,13 +116,15 @@ public sealed class DurabilityTests : IDisposable
             ledger.Accept(new(entry.Device, 1, [EntryJson.Write(entry)]));
     }
 
-    private sealed class ShopLedgerThatWaitsOneSecond(Shop shop)
+    private sealed class ShopLedgerThatWaitsOneSecond(Shop shop) : IDisposable
     {
         private readonly ShopLedger _ledger = new(
             () => new SqliteLedgerContext(SqliteLedger.Options(shop.Folder, SqliteOpenMode.ReadWriteCreate, 1)),
             TimeProvider.System,
             shop.Ledger.Id
         );
+
+        public void Dispose() => _ledger.Dispose();
 
         public void Post(IEnumerable<Entry> entries) =>
             _ledger.Accept(new("bench", 1, [.. entries.Select(EntryJson.Write)]));

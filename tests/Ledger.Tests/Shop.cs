@@ -20,7 +20,7 @@ internal sealed class Shop : IDisposable
 
     public void Reopen()
     {
-        SqliteConnection.ClearAllPools();
+        Ledger.Dispose();
         Ledger = Open();
     }
 
@@ -43,6 +43,7 @@ internal sealed class Shop : IDisposable
 
     public void Dispose()
     {
+        Ledger.Dispose();
         SqliteConnection.ClearAllPools();
         Directory.Delete(Folder, recursive: true);
     }

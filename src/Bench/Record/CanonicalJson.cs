@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -15,6 +16,13 @@ public static class CanonicalJson
 {
     private const long Widest = 1L << 53;
 
+    // what is not written as it is: quotes, the backslash, and the control characters below the space
+    private static readonly SearchValues<char> Escaped = SearchValues.Create([
+        '"',
+        '\\',
+        .. Enumerable.Range(0, ' ').Select(c => (char)c),
+    ]);
+
     /// <summary>The canonical text.</summary>
     /// <exception cref="FormatException">The value has no canonical text here: a fraction, a number beyond ±2⁵³,
     /// a name used twice in one object, or half a surrogate pair.</exception>
@@ -25,7 +33,17 @@ public static class CanonicalJson
         return text.ToString();
     }
 
-    private static void Append(StringBuilder text, JsonElement value)
+    /// <summary>The canonical text of an object that counts.</summary>
+    public static string Of(IReadOnlyDictionary<string, int> counts)
+    {
+        var text = new StringBuilder();
+        Append(text, counts);
+        return text.ToString();
+    }
+
+    /// <summary>Writes the canonical text of a value behind another.</summary>
+    /// <exception cref="FormatException">As above.</exception>
+    internal static void Append(StringBuilder text, JsonElement value)
     {
         switch (value.ValueKind)
         {
@@ -36,7 +54,7 @@ public static class CanonicalJson
                 AppendArray(text, value);
                 break;
             case JsonValueKind.String:
-                AppendString(text, Read(() => value.GetString()!));
+                Append(text, Text(value));
                 break;
             case JsonValueKind.Number:
                 AppendNumber(text, value);
@@ -51,7 +69,7 @@ public static class CanonicalJson
 
     private static void AppendObject(StringBuilder text, JsonElement value)
     {
-        var members = value.EnumerateObject().Select(m => (Name: Read(() => m.Name), m.Value)).ToList();
+        var members = value.EnumerateObject().Select(m => (Name: Name(m), m.Value)).ToList();
         members.Sort((a, b) => string.CompareOrdinal(a.Name, b.Name));
         text.Append('{');
         for (var i = 0; i < members.Count; i++)
@@ -60,7 +78,7 @@ public static class CanonicalJson
                 throw new FormatException($"The name \"{members[i].Name}\" stands twice in one object.");
             if (i > 0)
                 text.Append(',');
-            AppendString(text, members[i].Name);
+            Append(text, members[i].Name);
             text.Append(':');
             Append(text, members[i].Value);
         }
@@ -90,15 +108,33 @@ public static class CanonicalJson
         text.Append(((long)number).ToString(CultureInfo.InvariantCulture));
     }
 
-    private static void AppendString(StringBuilder text, string value)
+    /// <summary>The same of an object that counts.</summary>
+    internal static void Append(StringBuilder text, IReadOnlyDictionary<string, int> counts)
     {
-        text.Append('"');
-        foreach (var c in value)
-            AppendCharacter(text, c);
-        text.Append('"');
+        var separator = '{';
+        foreach (var (name, count) in counts.OrderBy(c => c.Key, StringComparer.Ordinal))
+        {
+            Append(text.Append(separator), name);
+            text.Append(CultureInfo.InvariantCulture, $":{count}");
+            separator = ',';
+        }
+        text.Append(counts.Count == 0 ? "{}" : "}");
     }
 
-    private static void AppendCharacter(StringBuilder text, char c) =>
+    /// <summary>Writes a text in quotes behind another.</summary>
+    internal static void Append(StringBuilder text, string value)
+    {
+        text.Append('"');
+        var rest = value.AsSpan();
+        for (var at = rest.IndexOfAny(Escaped); at >= 0; at = rest.IndexOfAny(Escaped))
+        {
+            AppendEscaped(text.Append(rest[..at]), rest[at]);
+            rest = rest[(at + 1)..];
+        }
+        text.Append(rest).Append('"');
+    }
+
+    private static void AppendEscaped(StringBuilder text, char c) =>
         _ = c switch
         {
             '"' => text.Append("\\\""),
@@ -108,19 +144,32 @@ public static class CanonicalJson
             '\n' => text.Append("\\n"),
             '\f' => text.Append("\\f"),
             '\r' => text.Append("\\r"),
-            < ' ' => text.Append("\\u").Append(((int)c).ToString("x4", CultureInfo.InvariantCulture)),
-            _ => text.Append(c),
+            _ => text.Append("\\u").Append(((int)c).ToString("x4", CultureInfo.InvariantCulture)),
         };
 
-    private static string Read(Func<string> text)
+    private static string Text(JsonElement value)
     {
         try
         {
-            return text();
+            return value.GetString()!;
         }
         catch (InvalidOperationException)
         {
-            throw new FormatException("A text holds half a surrogate pair and is not Unicode.");
+            throw HalfAPair();
         }
     }
+
+    private static string Name(JsonProperty member)
+    {
+        try
+        {
+            return member.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            throw HalfAPair();
+        }
+    }
+
+    private static FormatException HalfAPair() => new("A text holds half a surrogate pair and is not Unicode.");
 }

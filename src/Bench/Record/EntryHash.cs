@@ -11,7 +11,7 @@ namespace Witnessmark.Bench.Record;
 public static class EntryHash
 {
     /// <summary>The hash that the entry should carry.</summary>
-    public static string Of(Entry entry) => OfText(CanonicalJson.Of(EntryJson.WithoutHash(entry)));
+    public static string Of(Entry entry) => OfText(UnsealedText.Of(entry));
 
     /// <summary>SHA-256 of a text's UTF-8 bytes in lower-case hex.</summary>
     public static string OfText(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));

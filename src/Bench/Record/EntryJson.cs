@@ -51,34 +51,13 @@ public static class EntryJson
     }
 
     /// <summary>The entry as a JSON value.</summary>
-    public static JsonElement Write(Entry entry) => Value(writer => Write(writer, entry, withHash: true));
+    public static JsonElement Write(Entry entry) => Value(writer => Write(writer, entry));
 
     /// <summary>The same as text.</summary>
-    public static string Text(Entry entry) =>
-        Encoding.UTF8.GetString(Written(writer => Write(writer, entry, withHash: true)).Span);
+    public static string Text(Entry entry) => Encoding.UTF8.GetString(Written(writer => Write(writer, entry)).Span);
 
     /// <summary>Writes the entry as the next value of a writer.</summary>
-    public static void Write(Utf8JsonWriter writer, Entry entry) => Write(writer, entry, withHash: true);
-
-    /// <summary>The entry as a JSON value without its hash: what the hash is made of.</summary>
-    internal static JsonElement WithoutHash(Entry entry) => Value(writer => Write(writer, entry, withHash: false));
-
-    /// <summary>A JSON value from what is written.</summary>
-    internal static JsonElement Value(Action<Utf8JsonWriter> write)
-    {
-        using var document = JsonDocument.Parse(Written(write));
-        return document.RootElement.Clone();
-    }
-
-    private static ReadOnlyMemory<byte> Written(Action<Utf8JsonWriter> write)
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var writer = new Utf8JsonWriter(buffer, new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            write(writer);
-        return buffer.WrittenMemory;
-    }
-
-    private static void Write(Utf8JsonWriter writer, Entry entry, bool withHash)
+    public static void Write(Utf8JsonWriter writer, Entry entry)
     {
         writer.WriteStartObject();
         writer.WriteString("id", entry.Id);
@@ -95,9 +74,23 @@ public static class EntryJson
         writer.WriteString("at", entry.At);
         writer.WriteString("by", entry.By);
         WriteUnlessNull(writer, "devicePrevious", entry.DevicePrevious);
-        if (withHash)
-            writer.WriteString("hash", entry.Hash);
+        writer.WriteString("hash", entry.Hash);
         writer.WriteEndObject();
+    }
+
+    /// <summary>A JSON value from what is written.</summary>
+    internal static JsonElement Value(Action<Utf8JsonWriter> write)
+    {
+        using var document = JsonDocument.Parse(Written(write));
+        return document.RootElement.Clone();
+    }
+
+    private static ReadOnlyMemory<byte> Written(Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var writer = new Utf8JsonWriter(buffer, new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+            write(writer);
+        return buffer.WrittenMemory;
     }
 
     private static void WriteCovers(Utf8JsonWriter writer, IReadOnlyDictionary<string, int>? covers)

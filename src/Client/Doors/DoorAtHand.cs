@@ -168,6 +168,9 @@ internal sealed class DoorAtHand(ShopDoor shop, DoorKey key, DeviceLedger ledger
     public async Task<string?> ShowAgain(string secret) =>
         (await shop.Post("show", new() { Secret = secret }, DoorJson.Default.YouReply)).No;
 
+    /// <summary>Where else whoever is in here is signed in.</summary>
+    public async Task<IReadOnlyList<ElsewhereReply>> Elsewhere() => (await shop.Look()).Elsewhere ?? [];
+
     /// <summary>Takes another secret in place of one's own; null, or the shop's no.</summary>
     public async Task<string?> ChangeSecret(string secret, string next) =>
         await CameIn("secret", new() { Secret = secret, Next = next });

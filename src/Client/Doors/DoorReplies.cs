@@ -3,7 +3,15 @@ using System.Text.Json.Serialization;
 namespace Witnessmark.Client.Doors;
 
 /// <summary>What the shop says at its door.</summary>
-internal sealed record DoorReply(bool Closed, YouReply? You = null, string? Nonce = null);
+internal sealed record DoorReply(
+    bool Closed,
+    YouReply? You = null,
+    string? Nonce = null,
+    IReadOnlyList<ElsewhereReply>? Elsewhere = null
+);
+
+/// <summary>Another device on which whoever is in is signed in, too.</summary>
+internal sealed record ElsewhereReply(string Label, DateTimeOffset Since);
 
 /// <summary>Who is in.</summary>
 internal sealed record YouReply(string Person, string Role, string Device, DateTimeOffset Until);

@@ -126,6 +126,10 @@ internal static class DoorWords
         : device.Shared ? Say($"shared, let in {Day(device.At)} by {device.LetInBy}")
         : Say($"somebody's own, let in {Day(device.At)} by {device.LetInBy}");
 
+    /// <summary>Where else one is signed in.</summary>
+    public static string Elsewhere(ElsewhereReply other) =>
+        Say($"You are signed in on {other.Label} since {At(other.Since)}");
+
     /// <summary>Who is signed in on it now; null: nobody.</summary>
     public static string? Here(BookDevice device) =>
         device is { Here: { } person, Since: { } since } ? Say($"{person} is signed in since {At(since)}") : null;

@@ -9,7 +9,12 @@ public sealed partial class DoorRows
 {
     private readonly DbConnection connection;
 
+    private readonly List<DoorEvent> noted = [];
+
     internal DoorRows(DbConnection connection) => this.connection = connection;
+
+    /// <summary>The events of this piece of work.</summary>
+    internal IReadOnlyList<DoorEvent> Noted => noted;
 
     /// <summary>Everybody of whom something is kept, by name.</summary>
     public IReadOnlyList<KeptPerson> People() =>
@@ -132,6 +137,8 @@ public sealed partial class DoorRows
         var last = Events(1).SingleOrDefault();
         (person, device, says) = (OneLine(person), OneLine(device), OneLine(says)!);
         var happened = new DoorEvent((last?.Number ?? 0) + 1, at, what, person, device, says, "");
+        happened = happened with { Chain = EventChain.Next(last?.Chain ?? "", happened) };
+        noted.Add(happened);
         connection.Change(
             "INSERT INTO event (number, at, what, person, device, says, chain) VALUES ($1, $2, $3, $4, $5, $6, $7)",
             happened.Number,
@@ -140,7 +147,7 @@ public sealed partial class DoorRows
             person,
             device,
             says,
-            EventChain.Next(last?.Chain ?? "", happened)
+            happened.Chain
         );
     }
 

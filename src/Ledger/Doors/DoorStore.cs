@@ -32,8 +32,21 @@ public sealed class DoorStore
     /// <summary>Entries that count for nothing: nobody showed whose word they count by.</summary>
     public IReadOnlySet<string> NotCounting() => Look(rows => rows.Flagged()).ToHashSet(StringComparer.Ordinal);
 
+    /// <summary>Is told each event once it is kept.</summary>
+    public Action<DoorEvent> Told { get; set; } = _ => { };
+
     /// <summary>Looks and changes in one transaction: all of it stands, or nothing.</summary>
-    public T Do<T>(Func<DoorRows, T> work) => kept.Change(connection => work(new(connection)));
+    public T Do<T>(Func<DoorRows, T> work)
+    {
+        var (done, noted) = kept.Change(connection =>
+        {
+            var rows = new DoorRows(connection);
+            return (work(rows), rows.Noted);
+        });
+        foreach (var happened in noted)
+            Told(happened);
+        return done;
+    }
 
     /// <summary>Only looks: waits for nobody who writes.</summary>
     public T Look<T>(Func<DoorRows, T> look) => kept.Look(connection => look(new(connection)));

@@ -53,11 +53,15 @@ public sealed class MachineRegister
         {
             using var writer = new RegisterWriter(connection);
             var count = 0;
-            foreach (var row in rows)
+            foreach (var part in rows.Chunk(RegisterWriter.Ahead))
             {
-                if (count++ % RowsBetweenLooks == 0)
-                    cancel.ThrowIfCancellationRequested();
-                took(writer.Write(row));
+                writer.Expect(part);
+                foreach (var row in part)
+                {
+                    if (count++ % RowsBetweenLooks == 0)
+                        cancel.ThrowIfCancellationRequested();
+                    took(writer.Write(row));
+                }
             }
             cancel.ThrowIfCancellationRequested();
             writer.Finish();

@@ -115,6 +115,7 @@ public sealed class GroupShop : IDisposable
     public void Dispose()
     {
         news.Dispose();
+        Ledger.Dispose();
         source.Dispose();
     }
 

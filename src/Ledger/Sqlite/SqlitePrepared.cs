@@ -45,6 +45,8 @@ internal sealed class SqlitePrepared : Prepared
     public override DbDataReader Rows(params ReadOnlySpan<object?> values)
     {
         reading ??= Command();
+        using (var now = connection.CreateCommand())
+            reading.Transaction = now.Transaction; // it may outlast the one that it was made in
         for (var i = 0; i < values.Length; i++)
             reading.Parameters[i].Value = values[i] ?? DBNull.Value;
         return reading.ExecuteReader();

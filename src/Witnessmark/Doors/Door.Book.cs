@@ -48,6 +48,11 @@ public sealed record DeviceInBook(
 /// <param name="Says">A sentence.</param>
 public sealed record EventInBook(DateTimeOffset At, string What, string Says);
 
+/// <summary>Another device on which somebody is signed in.</summary>
+/// <param name="Label">What people call it.</param>
+/// <param name="Since">Since when they are.</param>
+public sealed record SignedInElsewhere(string Label, DateTimeOffset Since);
+
 public sealed partial class Door
 {
     /// <summary>The book with its newest events.</summary>
@@ -67,6 +72,17 @@ public sealed partial class Door
             [.. rows.Events(newest).Select(e => new EventInBook(e.At, e.What, e.Says))],
             EventChain.Fault(rows.AllEvents())
         ));
+
+    /// <summary>Where else somebody is signed in; another secret of theirs ends it there.</summary>
+    public IReadOnlyList<SignedInElsewhere> ElsewhereOf(SignedIn who) =>
+        There.Look(rows =>
+            (IReadOnlyList<SignedInElsewhere>)
+                [
+                    .. Devices(rows)
+                        .Where(d => d.Here == who.Person && d.Id != who.Device)
+                        .Select(d => new SignedInElsewhere(d.Label, d.Since!.Value)),
+                ]
+        );
 
     /// <summary>All that ever happened, in its order.</summary>
     public IReadOnlyList<DoorEvent> AllEvents() => There.Look(rows => rows.AllEvents());

@@ -36,9 +36,12 @@ public sealed partial class Door(
     /// <remarks>It stays so, whoever leaves the shop's list afterwards.</remarks>
     public bool IsClosed => isClosed || (isClosed = Store?.Look(rows => rows.IsClosed()) == true);
 
-    private DoorStore? Store => store ??= ifThere();
+    /// <summary>Is told each event of the book once it is kept.</summary>
+    public Action<DoorEvent> Told { get; set; } = _ => { };
 
-    private DoorStore There => store ??= there();
+    private DoorStore? Store => store ??= Heard(ifThere());
+
+    private DoorStore There => Store ?? (store = Heard(there())!);
 
     /// <summary>The key inside a transaction: one of its own, which <see cref="Key"/> opens on first use, would wait for this one.</summary>
     private byte[] KeyIn(DoorRows rows) => key ?? rows.KeyOrNew();
@@ -119,6 +122,13 @@ public sealed partial class Door(
     /// <summary>Every event goes into the book here.</summary>
     private void Write(DoorRows rows, string what, string? person, string? device, BookLine says) =>
         rows.Note(Now, what, person, device, says.ToString());
+
+    private DoorStore? Heard(DoorStore? kept)
+    {
+        if (kept is not null)
+            kept.Told = happened => Told(happened);
+        return kept;
+    }
 
     private bool IsLead(string name) => shop().RoleOf(name) == Role.Lead;
 

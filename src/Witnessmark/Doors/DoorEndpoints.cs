@@ -26,7 +26,7 @@ internal static class DoorEndpoints
         api.MapDoorBook();
     }
 
-    /// <summary><c>GET /api/door</c>: whether it is closed, who is in, and a number to sign.</summary>
+    /// <summary><c>GET /api/door</c>: whether it is closed, who is in, here and where else, and a number to sign.</summary>
     private static IResult Get(HttpContext context, Door door)
     {
         if (!door.IsClosed)
@@ -38,6 +38,7 @@ internal static class DoorEndpoints
                 Closed = true,
                 You = You(who),
                 Nonce = door.NewNonce(),
+                Elsewhere = who is null ? null : door.ElsewhereOf(who),
             }
         );
     }

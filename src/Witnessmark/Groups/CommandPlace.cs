@@ -25,7 +25,10 @@ internal sealed record CommandPlace(string Folder, Func<GroupFile>? Group)
     public T In<T>(Func<ShopPlace, T> work)
     {
         if (Group is null)
-            return work(FolderPlace.Later(new(Folder)));
+        {
+            using var place = FolderPlace.Later(new(Folder));
+            return work(place);
+        }
         try
         {
             var file = Group();

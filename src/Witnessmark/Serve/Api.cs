@@ -9,7 +9,7 @@ namespace Witnessmark.Serve;
 public static class Api
 {
     /// <summary>What the client and this server agreed on; both say it.</summary>
-    public const int Protocol = 1;
+    public static readonly Protocols Protocols = new(1);
 
     private static Sentence OwnShop =>
         $"A group of shops holds no invented one: its shops are made by witnessmark group add and migrate.";

@@ -10,12 +10,12 @@ public static class BatchJson
     private const int LongestDevice = 200;
 
     /// <summary>The batch, or the answer that says what is wrong with the envelope.</summary>
-    public static (Batch? Batch, IResult? Refused) Read(JsonElement json)
+    public static (Batch? Batch, IResult? Refused) Read(JsonElement json, Protocols spoken)
     {
         if (json.ValueKind != JsonValueKind.Object)
             return (null, Failure.Of(400, $"A batch is an object, not {json.ValueKind}."));
-        if (Whole(json, "protocol") != Api.Protocol)
-            return (null, Failure.Of(400, $"This server speaks protocol {Api.Protocol}; load the page again."));
+        if (!spoken.Speak(Whole(json, "protocol")))
+            return (null, Failure.Of(400, $"This server speaks {spoken}; load the page again."));
         if (Device(json) is not { } device)
             return (
                 null,

@@ -49,7 +49,7 @@ public static class EntriesEndpoint
         try
         {
             using var json = await JsonDocument.ParseAsync(request.Body, cancellationToken: gone);
-            var (batch, why) = BatchJson.Read(json.RootElement);
+            var (batch, why) = BatchJson.Read(json.RootElement, Api.Protocols);
             return batch is null
                 ? why!
                 : Strangers(batch, request)

@@ -15,7 +15,7 @@ namespace Witnessmark.Serve;
 /// <summary>A shop by itself: all in its data folder.</summary>
 /// <param name="data">The folder.</param>
 /// <param name="ledger">Opens the ledger in it.</param>
-public sealed class FolderPlace(DataFolder data, Lazy<ShopLedger> ledger) : ShopPlace
+public sealed class FolderPlace(DataFolder data, Lazy<ShopLedger> ledger) : ShopPlace, IDisposable
 {
     /// <summary>With its ledger opened when it is first asked for.</summary>
     public static FolderPlace Later(DataFolder data) =>
@@ -27,6 +27,13 @@ public sealed class FolderPlace(DataFolder data, Lazy<ShopLedger> ledger) : Shop
     {
         var ledger = SqliteLedger.Open(data.Path, TimeProvider.System);
         return new(data, new Lazy<ShopLedger>(ledger));
+    }
+
+    /// <summary>Nothing of it stays open.</summary>
+    public void Dispose()
+    {
+        if (ledger.IsValueCreated)
+            ledger.Value.Dispose();
     }
 
     /// <inheritdoc />

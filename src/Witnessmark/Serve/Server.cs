@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Witnessmark.Bench.AtThePoint;
 using Witnessmark.Calc;
 using Witnessmark.Certificates;
@@ -41,7 +40,6 @@ public static class Server
                     shop => Begin(data, demo, shop),
                     $"Data folder: {data.Path}"
                 );
-                SqliteConnection.ClearAllPools(); // nothing of the folder stays open
             } while (ended == ExitCode.Ok && DemoPutAway.IsBegun(data.Path));
             return ended;
         });
@@ -91,6 +89,7 @@ public static class Server
             Console.WriteLine(gap);
         foreach (var elsewhere in LawElsewhere.In(shop.Bench))
             Console.WriteLine(elsewhere);
+        using var ledger = shop.Ledger; // nothing of the folder stays open behind it
         begin(shop);
         using var app = Build(shop, data, listening, shown);
         app.StartAt(listening);
@@ -140,7 +139,7 @@ public static class Server
             server.Limits.MaxRequestBodySize = LargestRequest;
             server.AddServerHeader = false;
         });
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.SetMinimumLevel(LogLevel.Warning).AddFilter(DoorOutput.Category, LogLevel.Information);
         builder.Services.AddSingleton(shop).AddSingleton(shop.Ledger).AddSingleton(data);
         builder.Services.AddSingleton(TimeProvider.System).AddSingleton<DayEndpoint>();
         builder.Services.AddSingleton(shop.Door).AddDoorLimit();
@@ -150,6 +149,8 @@ public static class Server
         app.UseStrictTransport(listening);
         app.UseResponseHeaders();
         app.UsePlainFailures();
+        DoorOutput.Write(app);
+        RefusedRequests.Watch(app);
         app.UsePlainHttp(listening);
         app.UseDoor();
         app.UseNewestFigures();

@@ -11,12 +11,12 @@ public static class WorkbenchFilesEndpoint
     /// <c>GET /api/workbench</c>. Devices ask with every entry they bring whether anything is new: with the entity tag of what they have
     /// (<c>If-None-Match</c>, RFC 9110, 13.1.2) the answer is 304 without a body.
     /// </summary>
-    public static IResult Get(ServedShop shop, DataFolder data)
+    public static IResult Get(HttpRequest request, ServedShop shop, DataFolder data)
     {
         var text = JsonSerializer.SerializeToUtf8Bytes(
             new
             {
-                Api.Protocol,
+                Protocol = Api.Protocols.For(request),
                 Ledger = shop.Ledger.Id,
                 Files = shop.Files.Select(file => new { file.Name, file.Text }),
                 Demo = !shop.Place.IsOfGroup && DemoShop.Is(data),

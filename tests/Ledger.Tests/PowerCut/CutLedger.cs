@@ -60,6 +60,7 @@ internal sealed class CutLedger : IDisposable
     public IReadOnlyList<string> Faults()
     {
         WatchedFiles.Disk = null;
+        ledger.Dispose();
         SqliteConnection.ClearAllPools();
         return
         [
@@ -72,6 +73,7 @@ internal sealed class CutLedger : IDisposable
     public void Dispose()
     {
         WatchedFiles.Disk = null;
+        ledger.Dispose();
         SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
     }
@@ -93,7 +95,8 @@ internal sealed class CutLedger : IDisposable
         {
             foreach (var (path, bytes) in files)
                 File.WriteAllBytes(Path.Combine(after, Path.GetFileName(path)), bytes);
-            var found = SqliteLedger.Open(after, TimeProvider.System).After(0).Entries.Select(e => e.Entry.Id).ToList();
+            using var opened = SqliteLedger.Open(after, TimeProvider.System);
+            var found = opened.After(0).Entries.Select(e => e.Entry.Id).ToList();
             List<string> faults = [.. SqliteLedger.Check(after).Faults];
             if (acknowledged.Except(found).ToList() is { Count: > 0 } lost)
                 faults.Add($"{lost.Count} of {acknowledged.Length} acknowledged entries are gone, the first {lost[0]}");

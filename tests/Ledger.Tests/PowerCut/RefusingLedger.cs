@@ -23,7 +23,7 @@ internal sealed class RefusingLedger : IDisposable
     public RefusingLedger(Shop empty, int at, int code, bool forAll)
     {
         WatchedFiles.Register();
-        SqliteConnection.ClearAllPools();
+        empty.Ledger.Dispose();
         File.Copy(In(empty.Folder), In(folder));
         WatchedFiles.Disk = disk;
         var options = new DbContextOptionsBuilder<SqliteLedgerContext>()
@@ -78,6 +78,7 @@ internal sealed class RefusingLedger : IDisposable
     {
         Cut();
         WatchedFiles.Disk = null;
+        ledger.Dispose();
         SqliteConnection.ClearAllPools();
         return [.. cuts.SelectMany(cut => CutLedger.Faults(cut.Acknowledged, cut.Files))];
     }
@@ -85,6 +86,7 @@ internal sealed class RefusingLedger : IDisposable
     public void Dispose()
     {
         WatchedFiles.Disk = null;
+        ledger.Dispose();
         SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
     }

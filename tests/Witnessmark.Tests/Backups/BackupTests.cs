@@ -22,7 +22,7 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void What_is_brought_back_is_what_was_there()
     {
-        var ledger = Shop();
+        using var ledger = Shop();
         var (backup, record) = BackupRun.Write(Data, Kept, Noon);
         Assert.Equal(Path.Combine(Kept, "witnessmark-2026-03-02T120000Z"), backup);
         Assert.Equal(3, record.Entries);
@@ -31,7 +31,7 @@ public sealed class BackupTests : IDisposable
         var again = Path.Combine(folder.Path, "again");
         RestoreRun.Run(backup, again, TimeProvider.System);
         Assert.Equal("name = \"here\"", File.ReadAllText(Path.Combine(again, "shop.toml")));
-        var restored = SqliteLedger.Open(again, TimeProvider.System);
+        using var restored = SqliteLedger.Open(again, TimeProvider.System);
         Assert.Equal(ledger.OfJob("412").Select(e => e.Hash), restored.OfJob("412").Select(e => e.Hash));
         Assert.Empty(SqliteLedger.Check(again).Faults);
     }
@@ -39,13 +39,13 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void A_restored_ledger_is_another_one_so_that_devices_send_again_and_nothing_is_doubled()
     {
-        var ledger = Shop();
+        using var ledger = Shop();
         var (backup, _) = BackupRun.Write(Data, Kept, Noon);
         var chain = Notes.Chain(5);
         ledger.Accept(new("bench", 1, [.. chain.Skip(3).Select(EntryJson.Write)])); // after the backup
         var again = Path.Combine(folder.Path, "again");
         RestoreRun.Run(backup, again, TimeProvider.System);
-        var restored = SqliteLedger.Open(again, TimeProvider.System);
+        using var restored = SqliteLedger.Open(again, TimeProvider.System);
         Assert.NotEqual(ledger.Id, restored.Id);
         Assert.Equal(5, restored.Accept(new("bench", 1, [.. chain.Select(EntryJson.Write)])).UpTo);
         Assert.Equal(chain.Select(e => e.Id), restored.OfJob("412").Select(e => e.Id));
@@ -54,7 +54,7 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public async Task It_is_written_while_others_write_and_stands_still()
     {
-        var ledger = Shop();
+        using var ledger = Shop();
         var chain = Notes.Chain(300);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         TaskCompletionSource begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -112,8 +112,7 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void A_broken_shop_gives_no_backup_and_says_why()
     {
-        Shop();
-        SqliteConnection.ClearAllPools();
+        Shop().Dispose();
         using (var connection = new SqliteConnection($"Data Source={Path.Combine(Data, "ledger.db")};Pooling=False"))
         {
             connection.Open();

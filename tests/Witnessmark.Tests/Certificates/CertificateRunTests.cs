@@ -188,7 +188,7 @@ public sealed class CertificateRunTests : IDisposable
     [Fact]
     public void A_backup_holds_the_authority_with_its_key_as_closed_as_it_was()
     {
-        SqliteLedger.Open(shop.Path, TimeProvider.System);
+        using var ledger = SqliteLedger.Open(shop.Path, TimeProvider.System);
         var made = shop.Made(ShopFolder.Noon);
         using var kept = new Serve.TempFolder();
         var (backup, _) = BackupRun.Write(shop.Path, kept.Path, ShopFolder.Noon);

@@ -147,10 +147,8 @@ public sealed class DoctorTests : IDisposable
 
     private void Ledger(int entries)
     {
-        SqliteLedger
-            .Open(folder.Path, TimeProvider.System)
-            .Accept(new("bench", 1, [.. Notes.Chain(entries).Select(EntryJson.Write)]));
-        SqliteConnection.ClearAllPools();
+        using var ledger = SqliteLedger.Open(folder.Path, TimeProvider.System);
+        ledger.Accept(new("bench", 1, [.. Notes.Chain(entries).Select(EntryJson.Write)]));
     }
 
     private void Sql(string sql, string file = "ledger.db")

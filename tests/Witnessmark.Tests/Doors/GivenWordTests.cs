@@ -49,7 +49,7 @@ public sealed class GivenWordTests
         var early = Given(shop, bram);
         shop.Clock.Pass(TimeSpan.FromSeconds(1)); // or the two would be the same
         var late = Given(shop, bram);
-        shop.Clock.Pass(GivenWord.Life - TimeSpan.FromSeconds(1));
+        shop.Clock.Pass(TimeSpan.FromDays(1) - TimeSpan.FromSeconds(1));
         Assert.True(shop.Door.IsGiven(early, "e1", Drop, bram.Device, "412"));
         shop.Clock.Pass(TimeSpan.FromSeconds(2));
         Assert.False(shop.Door.IsGiven(late, "e2", Drop, bram.Device, "412"));

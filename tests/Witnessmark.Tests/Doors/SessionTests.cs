@@ -18,6 +18,32 @@ public sealed class SessionTests
     }
 
     [Fact]
+    public void Somebody_sees_where_else_they_are_signed_in_and_ends_it_there_by_another_secret()
+    {
+        using var shop = new ClosedShop();
+        using var other = new TestDevice("d-other");
+        Assert.Null(shop.LetIn(other).No);
+        var here = shop.Started();
+        Assert.Empty(shop.Door.ElsewhereOf(here.You));
+        var there = shop
+            .Door.SignIn(
+                other.Proof(shop.Door, "sign in", ClosedShop.Technician),
+                ClosedShop.Technician,
+                ClosedShop.Pin
+            )
+            .Yes!;
+        Assert.Equal(
+            [new SignedInElsewhere("Tablet d-other", shop.Clock.GetUtcNow())],
+            shop.Door.ElsewhereOf(here.You)
+        );
+        var again = shop.Door.ChangeSecret(here.You, ClosedShop.Pin, "570816").Yes!;
+        Assert.Empty(shop.Door.ElsewhereOf(again.You));
+        Assert.Null(shop.Door.Who(there.Token, deed: false));
+        Assert.Null(shop.Door.Who(here.Token, deed: false)); // and here it is another one from now on
+        Assert.NotNull(shop.Door.Who(again.Token, deed: false));
+    }
+
+    [Fact]
     public void On_a_shared_device_a_quarter_of_an_hour_without_a_deed_ends_it()
     {
         using var shop = new ClosedShop();

@@ -53,7 +53,8 @@ public sealed class CommandsInGroupTests(StoreFixture fixture)
         var bench = WorkbenchFiles.Read(new DataFolder(folder.Path).Workbench()).Bench!;
         using (var store = GroupShop.Open(shop.Connection, TimeProvider.System))
             DemoShop.OpenFirstJob(store.Ledger, bench, TimeProvider.System);
-        DemoShop.OpenFirstJob(SqliteLedger.Open(folder.Path, TimeProvider.System), bench, TimeProvider.System);
+        using (var ledger = SqliteLedger.Open(folder.Path, TimeProvider.System))
+            DemoShop.OpenFirstJob(ledger, bench, TimeProvider.System);
         var list = shop.In("machines.csv");
         File.WriteAllText(list, "id,name,plate,owner\nm1,Fell 640,HL 1,Ada Brook\n");
         var recalls = Path.Combine(Demo, "campaigns", "recalls.tsv");

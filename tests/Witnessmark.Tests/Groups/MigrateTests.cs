@@ -29,7 +29,7 @@ public sealed class MigrateTests : IDisposable
     public MigrateTests(StoreFixture fixture)
     {
         store = fixture.Store;
-        var ledger = SqliteLedger.Open(data.Path, TimeProvider.System);
+        using var ledger = SqliteLedger.Open(data.Path, TimeProvider.System);
         ledger.Accept(new("bench", 1, [.. Notes.Chain(3).Select(EntryJson.Write)]));
         ledger.Accept(new("other", 1, [EntryJson.Write(Notes.Next("other", 4, new string('0', 64)))])); // waits
         identity = ledger.Id;

@@ -57,6 +57,27 @@ public sealed class SameRegisterTests(StoreFixture fixture)
         Assert.False(store.Register.IsEmpty);
     }
 
+    // the store is asked and written part by part: what one part wrote the next one meets
+    [Fact]
+    public void Lists_of_more_rows_than_are_looked_ahead_say_and_keep_the_same_too()
+    {
+        using var shop = new GroupFolder("register_long", fixture.Store);
+        using var folder = new TempFolder();
+        using var store = GroupShop.Open(shop.Connection, TimeProvider.System);
+        var file = MachineRegister.Open(folder.Path);
+        var chance = new Random(3);
+        const int many = 3000;
+        for (var list = 0; list < 2; list++)
+        {
+            RowToImport[] rows = [.. Enumerable.Range(1, 3 * many).Select(line => Drawn(line, chance, many))];
+            Assert.Equal(Taken(file, rows), Taken(store.Register, rows));
+        }
+        for (var id = 0; id < many; id += 7)
+            Assert.Equal(Text(file.Machine($"m{id}")), Text(store.Register.Machine($"m{id}")));
+        foreach (var text in Asked)
+            Assert.Equal(Text(file.Find(text)), Text(store.Register.Find(text)));
+    }
+
     [Fact]
     public void A_list_that_is_stopped_leaves_everything_as_it_was()
     {
@@ -99,7 +120,7 @@ public sealed class SameRegisterTests(StoreFixture fixture)
     }
 
     // few ids, numbers and plates, so that rows meet: the same machine again, the number of another, a row that says less
-    private static RowToImport Drawn(int line, Random chance)
+    private static RowToImport Drawn(int line, Random chance, int many = 20)
     {
         string? Maybe(string text) => chance.Next(3) == 0 ? null : text;
         return chance.Next(12) == 0
@@ -107,8 +128,8 @@ public sealed class SameRegisterTests(StoreFixture fixture)
             : new(
                 line,
                 new(
-                    $"m{chance.Next(20)}",
-                    Maybe($"GZ0FE64C8RH00041{chance.Next(10)}"),
+                    $"m{chance.Next(many)}",
+                    Maybe($"GZ0FE64C8RH{410 + chance.Next(many / 2):000000}"),
                     Maybe($"F-{chance.Next(9)}"),
                     Maybe($"HL {chance.Next(20)}"),
                     Maybe("Tarnmoor"),

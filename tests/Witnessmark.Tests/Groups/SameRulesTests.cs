@@ -22,7 +22,7 @@ public sealed class SameRulesTests(StoreFixture fixture)
         using var shop = new GroupFolder($"rules_{seed}", fixture.Store);
         using var folder = new TempFolder();
         using var store = GroupShop.Open(shop.Connection, TimeProvider.System);
-        var file = SqliteLedger.Open(folder.Path, TimeProvider.System);
+        using var file = SqliteLedger.Open(folder.Path, TimeProvider.System);
         var chance = new Random(seed);
         var setAside = 0;
         for (var i = 0; i < Batches; i++)
@@ -49,7 +49,7 @@ public sealed class SameRulesTests(StoreFixture fixture)
         using var shop = new GroupFolder("found", fixture.Store);
         using var folder = new TempFolder();
         using var store = GroupShop.Open(shop.Connection, TimeProvider.System);
-        var file = SqliteLedger.Open(folder.Path, TimeProvider.System);
+        using var file = SqliteLedger.Open(folder.Path, TimeProvider.System);
         var arrival = Entries.Sealed(
             new(
                 "a1",

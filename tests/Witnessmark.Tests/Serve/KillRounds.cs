@@ -57,7 +57,7 @@ internal sealed class KillRounds(string folder, int devices, int seed)
 
     private void Read(List<string> to)
     {
-        var ledger = SqliteLedger.Open(folder, TimeProvider.System);
+        using var ledger = SqliteLedger.Open(folder, TimeProvider.System);
         while (ledger.After(to.Count) is { Entries: { Count: > 0 } entries })
             to.AddRange(entries.Select(e => e.Entry.Id));
         SqliteConnection.ClearAllPools();

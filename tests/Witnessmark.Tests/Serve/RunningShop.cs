@@ -12,13 +12,26 @@ internal sealed partial class RunningShop : IDisposable
 {
     private readonly Process _process;
 
+    private readonly StringBuilder _said = new();
+
     private RunningShop(Process process, Uri address)
     {
         _process = process;
+        _ = Task.Run(() => Listen(process.StandardOutput)); // or it would stand still when the pipe is full
         Client = new() { BaseAddress = address, Timeout = TimeSpan.FromSeconds(60) };
     }
 
     public HttpClient Client { get; }
+
+    /// <summary>What it wrote since it listens.</summary>
+    public string Said
+    {
+        get
+        {
+            lock (_said)
+                return _said.ToString();
+        }
+    }
 
     public static Process Start(params string[] arguments)
     {
@@ -43,6 +56,13 @@ internal sealed partial class RunningShop : IDisposable
                 return new(process, new(address.Value));
         }
         throw new InvalidOperationException($"It did not start: {said}{errors.Result}");
+    }
+
+    private void Listen(StreamReader output)
+    {
+        while (output.ReadLine() is { } line)
+            lock (_said)
+                _said.AppendLine(line);
     }
 
     /// <summary>Ends the process at once, as a power cut would.</summary>

@@ -14,7 +14,7 @@ public sealed class ServedRightsTests : IDisposable
     public void A_folder_that_the_program_makes_is_its_owners_alone()
     {
         var data = Path.Combine(folder.Path, "data");
-        SqliteLedger.Open(data, TimeProvider.System);
+        using var ledger = SqliteLedger.Open(data, TimeProvider.System);
         Assert.False(OwnFolder.IsOpenToOthers(data));
         Assert.Empty(ServedRights.Risks(data, privileged: false, ofGroup: false));
     }

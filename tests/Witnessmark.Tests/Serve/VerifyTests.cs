@@ -12,9 +12,8 @@ public class VerifyTests
         using var folder = new TempFolder();
         Assert.Equal((2, ""), Run(folder.Path));
 
-        var ledger = SqliteLedger.Open(folder.Path, TimeProvider.System);
-        ledger.Accept(new("bench", 1, [.. Notes.Chain(3).Select(Bench.Record.EntryJson.Write)]));
-        SqliteConnection.ClearAllPools();
+        using (var ledger = SqliteLedger.Open(folder.Path, TimeProvider.System))
+            ledger.Accept(new("bench", 1, [.. Notes.Chain(3).Select(Bench.Record.EntryJson.Write)]));
         Assert.Equal((0, "Intact: 3 entries in 1 jobs; 0 set aside."), Run(folder.Path));
 
         Sql(folder.Path, "UPDATE entries SET Body = replace(Body, '24.4', '24.5') WHERE Seq = 2");

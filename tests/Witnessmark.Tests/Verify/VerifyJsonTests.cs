@@ -45,9 +45,8 @@ public sealed partial class VerifyJsonTests : IDisposable
     public void A_ledger_tells_what_it_counted_and_each_fault()
     {
         Told(RealProgram.Run("", "verify", "--data", folder.Path, "--json"), "unreadable", 2);
-        var ledger = Ledger.Sqlite.SqliteLedger.Open(folder.Path, TimeProvider.System);
-        ledger.Accept(new("bench", 1, [.. Notes.Chain(3).Select(Bench.Record.EntryJson.Write)]));
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        using (var ledger = Ledger.Sqlite.SqliteLedger.Open(folder.Path, TimeProvider.System))
+            ledger.Accept(new("bench", 1, [.. Notes.Chain(3).Select(Bench.Record.EntryJson.Write)]));
         var whole = RealProgram.Run("", "verify", "--data", folder.Path, "--json");
         Told(whole, "intact", 0);
         Assert.Equal(3, Json(whole).GetProperty("entries").GetInt32());
