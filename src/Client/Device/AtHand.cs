@@ -29,7 +29,6 @@ internal sealed class AtHand(
     private readonly Dictionary<string, (JobState Of, string? Person, JobState Seen)> views = new(
         StringComparer.Ordinal
     );
-    private Folded? foreseen;
     private readonly Dictionary<string, (int Entries, Visit? Visit)> visits = new(StringComparer.Ordinal);
 
     private LearntTimes? learnt;
@@ -82,7 +81,6 @@ internal sealed class AtHand(
     {
         await ledger.Open();
         ReadWorkbench();
-        ledger.OnItsWay += Foresee;
         ledger.Changed += TellWork;
         ledger.Noted += () => Changed?.Invoke();
         exchange.Changed += () => Changed?.Invoke();
@@ -125,24 +123,18 @@ internal sealed class AtHand(
         if (entries.Count == 0)
             return null;
         var notCounting = ledger.Facts.NotCounting ?? [];
-        if (!states.TryGetValue(job, out var kept) || !kept.IsOf(entries, notCounting))
-            states[job] = kept = foreseen?.IsOf(entries, notCounting) == true ? foreseen : Fold(job, entries, kept);
+        if (
+            !states.TryGetValue(job, out var kept)
+            || kept.Entries != entries.Count
+            || !kept.NotCounting.SequenceEqual(notCounting)
+        )
+        {
+            var memory = kept?.Memory ?? new();
+            var state = JobFold.Of(job, entries, Workbench, notCounting, memory);
+            states[job] = kept = new(entries.Count, notCounting, state, memory);
+        }
         return kept.State;
     }
-
-    private Folded Fold(string job, IReadOnlyList<Entry> entries, Folded? before)
-    {
-        var notCounting = ledger.Facts.NotCounting ?? [];
-        var memory = before?.Memory ?? new();
-        var state = JobFold.Of(job, entries, Workbench!, notCounting, memory);
-        return new(entries.Count, entries[^1], notCounting, state, memory);
-    }
-
-    // what the job will be once the fact stands: made while the store writes, shown when it has written
-    private void Foresee(Entry entry) =>
-        foreseen = states.TryGetValue(entry.Job, out var kept)
-            ? Fold(entry.Job, [.. ledger.Of(entry.Job), entry], kept)
-            : null;
 
     /// <summary>The visits that the jobs known here tell of, whatever the machine.</summary>
     public IReadOnlyList<Visit> Visits() => [.. ledger.Jobs.Select(VisitOf).OfType<Visit>()];
@@ -233,7 +225,6 @@ internal sealed class AtHand(
             PlanFor(Person);
         }
         states.Clear(); // judged by the files that were
-        foreseen = null;
         Tell();
     }
 
@@ -249,16 +240,5 @@ internal sealed class AtHand(
         Changed?.Invoke();
     }
 
-    private sealed record Folded(
-        int Entries,
-        Entry Last,
-        IReadOnlyList<string> NotCounting,
-        JobState State,
-        FoldMemory Memory
-    )
-    {
-        // entries are only added, at the end: as many with the same last one are the same
-        public bool IsOf(IReadOnlyList<Entry> entries, IReadOnlyList<string> notCounting) =>
-            Entries == entries.Count && ReferenceEquals(Last, entries[^1]) && NotCounting.SequenceEqual(notCounting);
-    }
+    private sealed record Folded(int Entries, IReadOnlyList<string> NotCounting, JobState State, FoldMemory Memory);
 }

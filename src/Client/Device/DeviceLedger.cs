@@ -15,9 +15,6 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
     private bool askedToKeep;
     private IReadOnlyList<string> hidden = [];
 
-    /// <summary>The store was given a fact and writes it: there is time until it answers, and nothing is saved yet.</summary>
-    public event Action<Entry>? OnItsWay;
-
     /// <summary>Something was added, here or in another tab.</summary>
     public event Action? Changed;
 
@@ -115,9 +112,7 @@ internal sealed class DeviceLedger(DeviceStore store, TimeProvider clock)
         while (true)
         {
             var entry = Entries.Sealed(draft, Facts.Device, Epoch, Facts.HeadSeq + 1, Facts.HeadHash);
-            var answer = store.Append(entry);
-            OnItsWay?.Invoke(entry);
-            if (await answer is not { } head)
+            if (await store.Append(entry) is not { } head)
             {
                 Facts = Facts with { HeadSeq = entry.Seq, HeadHash = entry.Hash };
                 Put(entry);

@@ -1,4 +1,5 @@
 using System.Security.Cryptography.X509Certificates;
+using Witnessmark.Languages;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Certificates;
@@ -33,7 +34,13 @@ internal static class TrustEndpoint
         var outside = ServerNames.Of(shown.Server).FromOutside;
         var here =
             PlainHttp.IsOfThisComputer(context) && outside.Count > 0 ? $"http://{outside[0]}:{plain}/trust" : null;
-        var page = TrustPage.Html(authority, $"https://{request.Host.Host}:{https}/", here, request.Headers.UserAgent);
+        var page = TrustPage.Html(
+            authority,
+            $"https://{request.Host.Host}:{https}/",
+            here,
+            request.Headers.UserAgent,
+            AskedTongue.Of(request)
+        );
         return Results.Text(page, "text/html", System.Text.Encoding.UTF8);
     }
 

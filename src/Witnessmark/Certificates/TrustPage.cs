@@ -23,42 +23,40 @@ public static class TrustPage
     /// <param name="here">Address of this page for devices, where it is read at the shop's own computer; else null. Only there it says the
     /// fingerprint: a page that came over the network could have been changed together with the certificate.</param>
     /// <param name="agent">What the browser says of itself.</param>
-    public static string Html(Authority authority, string shop, string? here, string? agent)
+    /// <param name="tongue">Whoever reads it.</param>
+    public static string Html(Authority authority, string shop, string? here, string? agent, Tongue tongue)
     {
+        string Say(Sentence words) => Escaped(words.In(tongue));
         var page = new StringBuilder();
         page.Append(
             CultureInfo.InvariantCulture,
             $"""
             <!doctype html>
-            <html lang="en">
+            <html lang="{tongue.Code}">
             <head>
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="color-scheme" content="light dark">
-            <title>Trust this shop</title>
+            <title>{Say($"Trust this shop")}</title>
             <link rel="icon" href="data:,">
             <style>{TrustStyle.Css}</style>
             </head>
             <body>
             <main>
-            <header>{Mark}<h1>Trust this shop on your device</h1></header>
-            <p>The bench keeps your readings on the device and works without network. Browsers allow that only over a connection that nobody can listen to. For that the device has to know the shop’s own authority, once: <b>{Escaped(
-                authority.Name
-            )}</b>.</p>
-            <p class="caution"><b>Only for a device that you work with here.</b> A device that trusts an authority believes what it vouches for. Compare the fingerprint before you switch the trust on: it shows that the certificate is the shop’s, and nobody changed it on its way.</p>
-            {(here is null ? "" : AtTheShop(authority, here))}
-            <h2>1. Download it</h2>
-            <a class="btn" href="{Download}">Download the certificate</a>
-            <h2>2. Trust it</h2>
-            <div class="devices">{Guides(agent)}</div>
-            <h2>3. Open the shop</h2>
-            <a class="btn" href="{Escaped(shop)}">Open the shop</a>
-            <p class="soft">If the browser warns of the connection, the trust is not there yet. Do not click the warning away: go back to step 2.</p>
-            <h2>What you trust, and what not</h2>
-            <p>{Limits(
-                authority
-            )} Its private key lies on the shop’s computer and in the shop’s backups. Whoever stole it could pass for the shop towards this device; not every system heeds the limit, so let only devices of the workshop trust it.</p>
-            <p>When you leave the shop, give the device away, or hear that the key was lost, let the bench send what it still holds, and take the trust away again.</p>
+            <header>{Mark}<h1>{Say($"Trust this shop on your device")}</h1></header>
+            <p>{Say(Why)} <b>{Escaped(authority.Name)}</b></p>
+            <p class="caution"><b>{Say($"Only for a device that you work with here.")}</b> {Say(Caution)}</p>
+            {(here is null ? "" : AtTheShop(authority, here, Say))}
+            <h2>1. {Say($"Download it")}</h2>
+            <a class="btn" href="{Download}">{Say($"Download the certificate")}</a>
+            <h2>2. {Say($"Trust it")}</h2>
+            <div class="devices">{Guides(agent, Say)}</div>
+            <h2>3. {Say($"Open the shop")}</h2>
+            <a class="btn" href="{Escaped(shop)}">{Say($"Open the shop")}</a>
+            <p class="soft">{Say(Warned)}</p>
+            <h2>{Say($"What you trust, and what not")}</h2>
+            <p>{Say(Limits(authority))} {Say(Key)}</p>
+            <p>{Say(Leaving)}</p>
             </main>
             </body>
             </html>
@@ -68,46 +66,63 @@ public static class TrustPage
         return page.ToString();
     }
 
-    private static string Guides(string? agent)
+    private static Sentence Why =>
+        $"The bench keeps your readings on the device and works without network. Browsers allow that only over a connection that nobody can listen to. For that the device has to know the shop’s own authority, once:";
+
+    private static Sentence Caution =>
+        $"A device that trusts an authority believes what it vouches for. Compare the fingerprint before you switch the trust on: it shows that the certificate is the shop’s, and nobody changed it on its way.";
+
+    private static Sentence Warned =>
+        $"If the browser warns of the connection, the trust is not there yet. Do not click the warning away: go back to step 2.";
+
+    private static Sentence Key =>
+        $"Its private key lies on the shop’s computer and in the shop’s backups. Whoever stole it could pass for the shop towards this device; not every system heeds the limit, so let only devices of the workshop trust it.";
+
+    private static Sentence Leaving =>
+        $"When you leave the shop, give the device away, or hear that the key was lost, let the bench send what it still holds, and take the trust away again.";
+
+    private static string Guides(string? agent, Func<Sentence, string> say)
     {
         var likely = TrustGuide.For(agent);
-        return string.Concat(TrustGuide.All.Select(g => Guide(g, g == likely)));
+        return string.Concat(TrustGuide.All.Select(g => Guide(g, g == likely, say)));
     }
 
-    private static string Guide(TrustGuide guide, bool open) =>
+    private static string Guide(TrustGuide guide, bool open, Func<Sentence, string> say) =>
         $"""
             <details name="device"{(open ? " open" : "")}>
-            <summary>{guide.Device}</summary>
+            <summary>{say(guide.Device)}</summary>
             <div class="inside">
-            <ol>{string.Concat(guide.Steps.Select(s => $"<li>{Escaped(s)}</li>"))}</ol>
+            <ol>{string.Concat(guide.Steps.Select(s => $"<li>{say(s)}</li>"))}</ol>
             <dl>
-            <dt>Compare the fingerprint</dt>
-            <dd>{Escaped(
-                guide.Compare
-            )} Its SHA-256 has to be, pair by pair, the one that the shop’s computer says: this page opened there, or <b>witnessmark certificate show</b>. If one pair differs, do not trust it and tell the shop.</dd>
-            <dt>Take the trust away again</dt>
-            <dd>{Escaped(guide.Away)}</dd>
+            <dt>{say($"Compare the fingerprint")}</dt>
+            <dd>{say(guide.Compare)} {say(Same)}</dd>
+            <dt>{say($"Take the trust away again")}</dt>
+            <dd>{say(guide.Away)}</dd>
             </dl>
             </div>
             </details>
 
             """;
 
-    private static string AtTheShop(Authority authority, string here) =>
+    private static Sentence Same =>
+        $"Its SHA-256 has to be, pair by pair, the one that the shop’s computer says: this page opened there, or {new AsItStands("witnessmark certificate show")}. If one pair differs, do not trust it and tell the shop.";
+
+    private static string AtTheShop(Authority authority, string here, Func<Sentence, string> say) =>
         $"""
             <section class="print">
-            <h2>This is the shop’s computer</h2>
-            <p>On the device open <b>{Escaped(here)}</b>, or let its camera read this:</p>
-            {TrustCode.Svg(here)}
-            <p>The fingerprint that the device has to show (SHA-256):</p>
+            <h2>{say($"This is the shop’s computer")}</h2>
+            <p>{say($"On the device open this address, or let its camera read the code:")} <b>{Escaped(here)}</b></p>
+            {TrustCode.Svg(here, say($"QR code of the address"))}
+            <p>{say($"The fingerprint that the device has to show (SHA-256):")}</p>
             <p class="hash">{authority.Certificate.Fingerprint.Replace(":", ":<wbr>", StringComparison.Ordinal)}</p>
             </section>
             """;
 
-    private static string Limits(Authority authority) =>
+    private static Sentence Limits(Authority authority) =>
         NameLimits.Of(authority.Certificate) is { } limits
-            ? $"The authority can vouch only for addresses of private networks and for the domains {Escaped(string.Join(", ", limits.Domains))}: not for your bank, your mail, or any other site of the internet."
-            : "The authority can vouch for any site.";
+            ? (Sentence)
+                $"The authority can vouch only for addresses of private networks and for the domains {string.Join(", ", limits.Domains)}: not for your bank, your mail, or any other site of the internet."
+            : (Sentence)$"The authority can vouch for any site.";
 
     private static string Escaped(string text) => WebUtility.HtmlEncode(text);
 }

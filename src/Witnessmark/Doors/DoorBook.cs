@@ -30,7 +30,7 @@ internal static class DoorBook
                 Code = code,
                 Picture = request.IsHttps && !DoorGate.IsThisComputer(request.Host.Host)
                     ? TrustCode
-                        .Svg($"https://{request.Host.Value}/#{code}")
+                        .Svg($"https://{request.Host.Value}/#{code}", "QR code of the address")
                         .Replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ", StringComparison.Ordinal)
                     : null,
             }

@@ -1,4 +1,5 @@
 using Witnessmark.Certificates;
+using Witnessmark.Handbook.Languages;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Tests.Certificates;
@@ -55,9 +56,33 @@ public class TrustPageTests
             )
         );
 
+    [Fact]
+    public void It_is_in_the_language_that_the_browser_asks_for()
+    {
+        var page = System.Net.WebUtility.HtmlDecode(
+            Page(
+                tongue: Tongue.German(
+                    new(PoFile.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "languages", "de.po"))))
+                )
+            )
+        );
+        Assert.Contains("<html lang=\"de\">", page);
+        Assert.Contains("<h1>Dieser Werkstatt auf dem eigenen Gerät vertrauen</h1>", page);
+        Assert.Contains("VPN und Geräteverwaltung", page); // as an iPhone calls it
+        Assert.DoesNotContain(" the ", page);
+    }
+
     private static string Page(
         string shop = "Harrow Lane Motorcycles",
         string at = "https://bench-1:5443/",
-        string? agent = null
-    ) => TrustPage.Html(Authority.New(shop, ShopFolder.Names("bench-1"), ShopFolder.Noon), at, null, agent);
+        string? agent = null,
+        Tongue? tongue = null
+    ) =>
+        TrustPage.Html(
+            Authority.New(shop, ShopFolder.Names("bench-1"), ShopFolder.Noon),
+            at,
+            here: null,
+            agent,
+            tongue ?? Tongue.English
+        );
 }
