@@ -150,7 +150,8 @@ public sealed class MachinesTests(Published published, Chromium chromium)
         var open = hand.Page.Locator(".jobs li").Filter(new() { HasText = "Job 412" });
         var released = hand.Page.Locator(".jobs li").Filter(new() { HasText = "Job r1" });
         await Assertions.Expect(open.Locator(".photograph img")).ToHaveJSPropertyAsync("naturalWidth", 1600);
-        await Assertions.Expect(open).ToContainTextAsync("A handover sheet comes with the release.");
+        await Assertions.Expect(open).ToContainTextAsync("not released");
+        await Assertions.Expect(hand.Page.GetByText("A handover sheet comes with the release.")).ToHaveCountAsync(1);
         await Assertions.Expect(open.GetByRole(AriaRole.Link, new() { Name = "Handover sheet" })).ToHaveCountAsync(0);
         await Assertions.Expect(open.GetByRole(AriaRole.Link, new() { Name = "Log book, Job 412" })).ToBeVisibleAsync();
         // taken on another device that never sent the pictures
