@@ -5,7 +5,7 @@ namespace Witnessmark.Browser.Tests;
 /// <summary>What a device that was never here fetches until its first point is open.</summary>
 public sealed class FirstVisitTests(Published published, Chromium chromium)
 {
-    private const int Bar = 3_000_000; // our own; half a minute over a line of 1 Mbit/s
+    private const int Bar = 3_000_000; // our own; 24 s over a line of 1 Mbit/s
 
     [Fact]
     public async Task It_is_no_more_than_3_megabytes()

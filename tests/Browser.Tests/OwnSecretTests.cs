@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Microsoft.Playwright;
 
 namespace Witnessmark.Browser.Tests;
@@ -33,6 +34,31 @@ public sealed class OwnSecretTests(Published published, Chromium chromium)
         await hand.Page.WaitForTimeoutAsync(5_500);
         await SignsIn(hand, Next);
         await hand.Page.Locator("#sign-out").WaitForAsync();
+    }
+
+    [Fact]
+    public async Task Where_else_somebody_is_signed_in_is_listed_before_they_choose_another()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await DoorTests.Closes(hand);
+        // what the shop says of other devices is tested with the shop; here that it is shown
+        await device.Context.RouteAsync(
+            "**/api/door",
+            async route =>
+            {
+                var answer = await route.FetchAsync();
+                var said = JsonNode.Parse(await answer.TextAsync())!;
+                said["elsewhere"] = new JsonArray(
+                    new JsonObject { ["label"] = "Tablet at the lift", ["since"] = "2026-11-29T08:15:00+00:00" }
+                );
+                await route.FulfillAsync(new() { Response = answer, Body = said.ToJsonString() });
+            }
+        );
+        await hand.Open("door/secret");
+        await Assertions.Expect(hand.Page.Locator("#elsewhere li")).ToHaveCountAsync(1);
+        await Assertions.Expect(hand.Page.Locator("#elsewhere")).ToContainTextAsync("Tablet at the lift");
     }
 
     private static async Task Changes(BenchHand hand, string now, string next, string twice)

@@ -41,7 +41,7 @@ internal sealed class AtHand(
     /// </summary>
     public event Action? WorkChanged;
 
-    /// <summary>The same, but for the work itself, too: the shop's files, the person, the door or the settings.</summary>
+    /// <summary>What the work is done with may have changed: the shop's files, the person, the door or the settings. No entry raises it.</summary>
     public event Action? AroundChanged;
 
     /// <summary>What jobs are judged with; null until the shop was met once.</summary>

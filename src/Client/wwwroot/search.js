@@ -16,7 +16,7 @@ export function show(dialog) {
   dialog.querySelector("input").focus();
 }
 
-export const stands = (dialog) => dialog.open;
+export const isOpen = (dialog) => dialog.open;
 
 export const hide = (dialog) => dialog.close();
 

@@ -16,15 +16,15 @@ public static class SvgPen
             CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(drawing.Width)} {N(drawing.Height)}\" role=\"img\" aria-label=\"{Escaped(drawing.Label.In(said))}\">"
         );
-        for (var i = 0; i < drawing.Shapes.Count; i++)
-            if (drawing.Shapes[i] is Line line)
-                i += Lines(svg, drawing.Shapes, line, i) - 1;
+        for (var at = 0; at < drawing.Shapes.Count; )
+            if (drawing.Shapes[at] is Line pen)
+                at += Lines(svg, drawing.Shapes, pen, at);
             else
-                svg.Append(Element(drawing.Shapes[i], said));
+                svg.Append(Element(drawing.Shapes[at++], said));
         return svg.Append("</svg>").ToString();
     }
 
-    /// <summary>The lines of one pen that follow each other, as one path: a rule has fifty ticks, and each element costs a phone time.</summary>
+    /// <summary>The lines of one pen that follow each other, as one path, and how many they are: a rule has fifty ticks, and each element costs a phone time.</summary>
     private static int Lines(StringBuilder svg, IReadOnlyList<Shape> shapes, Line pen, int from)
     {
         svg.Append("<path d=\"");
@@ -83,7 +83,7 @@ public static class SvgPen
             _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "An ink without a colour."),
         };
 
-    // hundredths as a whole number: formatting a floating one takes a browser's interpreter ten times as long
+    // hundredths as a whole number: a rule has hundreds of numbers, and a browser interprets what formats a floating one
     private static string N(double value)
     {
         if (!(Math.Abs(value) < 1e6))

@@ -1,4 +1,5 @@
 using Witnessmark.Certificates;
+using Witnessmark.Languages;
 using Witnessmark.Serve;
 
 namespace Witnessmark.Doors;
@@ -22,6 +23,8 @@ internal static class DoorBook
     private static IResult DeviceCode(HttpContext context, Door door) =>
         context.Who() is { } lead ? CodeOf(door.DeviceCode(lead.Person), context.Request) : Open();
 
+    private static Sentence Label => $"QR code of the address";
+
     /// <summary>The code, and where another device can use the address that the lead has, the address with it as a drawing.</summary>
     private static IResult CodeOf(string code, HttpRequest request) =>
         Results.Json(
@@ -30,7 +33,7 @@ internal static class DoorBook
                 Code = code,
                 Picture = request.IsHttps && !DoorGate.IsThisComputer(request.Host.Host)
                     ? TrustCode
-                        .Svg($"https://{request.Host.Value}/#{code}", "QR code of the address")
+                        .Svg($"https://{request.Host.Value}/#{code}", Label.In(AskedTongue.Of(request)))
                         .Replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ", StringComparison.Ordinal)
                     : null,
             }

@@ -14,7 +14,7 @@ public static class BatchJson
     {
         if (json.ValueKind != JsonValueKind.Object)
             return (null, Failure.Of(400, $"A batch is an object, not {json.ValueKind}."));
-        if (!spoken.Speak(Whole(json, "protocol")))
+        if (!spoken.Has(Whole(json, "protocol")))
             return (null, Failure.Of(400, $"This server speaks {spoken}; load the page again."));
         if (Device(json) is not { } device)
             return (

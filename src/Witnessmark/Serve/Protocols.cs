@@ -16,7 +16,7 @@ public sealed class Protocols(int newest)
     private int Oldest => Math.Max(First, newest - 1);
 
     /// <summary>Whether a device may speak it here.</summary>
-    public bool Speak(int? protocol) => protocol >= Oldest && protocol <= newest;
+    public bool Has(int? protocol) => protocol >= Oldest && protocol <= newest;
 
     /// <summary>The one in which a request is answered: its own where that is spoken, else the newest, which tells the device that it is too old or too new.</summary>
     public int For(HttpRequest request)
@@ -26,7 +26,7 @@ public sealed class Protocols(int newest)
             int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number
             : said.Length == 0 ? First
             : newest;
-        return Speak(asked) ? asked : newest;
+        return Has(asked) ? asked : newest;
     }
 
     /// <inheritdoc />
