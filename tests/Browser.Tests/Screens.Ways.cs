@@ -269,12 +269,6 @@ public static partial class Screens
         await hand.Sees("≥ 1.5 mm");
     }
 
-    private static async Task ChainOutside(BenchHand hand)
-    {
-        await hand.Read("75", "25");
-        await hand.Verdict.WaitForAsync();
-    }
-
     private static async Task ChainAgain(BenchHand hand)
     {
         await hand.Type("2");

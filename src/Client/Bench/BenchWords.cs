@@ -20,6 +20,7 @@ internal static class BenchWords
     public static string Wrench => Say($"Wrench");
     public static string NotOffered => Say($"Not offered here:");
     public static string Save => Say($"Save reading");
+    public static string BeingSaved => Say($"Being saved …");
     public static string SavedHere => Say($"Saved here.");
     public static string BothAgain => Say($"Another reading of both sides");
     public static string OnceMore => Say($"Another reading of the same");

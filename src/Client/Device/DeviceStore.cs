@@ -103,6 +103,9 @@ internal sealed class DeviceStore(IJSRuntime js) : IDisposable
 
     public void StopTyping(int turn) => Module.InvokeVoid("stopTyping", turn);
 
+    /// <summary>Waits until what was drawn has come onto the screen; where nobody looks not for long.</summary>
+    public async Task Painted() => await Module.InvokeVoidAsync("painted");
+
     public void Focus(string selector) => Module.InvokeVoid("focus", selector);
 
     /// <summary>The timers that are kept: id and text.</summary>

@@ -15,6 +15,9 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
 {
     private const int VinSigns = 17;
 
+    /// <summary>Something in the boxes changed: who shows them draws them anew.</summary>
+    public event Action? Changed;
+
     public PointState State => state;
 
     public ReadingDraft Draft => draft;
@@ -46,32 +49,32 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
             draft.Repeat();
         draft.Here.Tell(text, told);
         KeySaid = "";
-        keep();
+        Kept();
     }
 
     public void Answer(Slot slot, string answer)
     {
         slot.Text = answer;
-        keep();
+        Kept();
     }
 
     public void AllRight()
     {
         foreach (var slot in draft.Slots)
             slot.Text = "yes";
-        keep();
+        Kept();
     }
 
     public void Take(int at)
     {
         (draft.At, KeySaid) = (at, "");
-        keep();
+        Kept();
     }
 
     public void Repeat()
     {
         draft.Repeat();
-        keep();
+        Kept();
     }
 
     /// <summary>The next box that is empty, when this one stands.</summary>
@@ -80,10 +83,10 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
     public void TypePercent()
     {
         Percent = true;
-        keep();
+        Kept();
     }
 
-    public void Keep() => keep();
+    public void Keep() => Kept();
 
     /// <summary>A value in the unit of what is typed; null when that measures something else.</summary>
     /// <remarks>Never more than was advised: rounded up it could overfill or overtighten.</remarks>
@@ -93,6 +96,12 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
         return draft.Unit is { } own && own.Dimension == known.Dimension
             ? Floored(own.FromBase(known.ToBase(value))).ToString("0.##", CultureInfo.InvariantCulture)
             : null;
+    }
+
+    private void Kept()
+    {
+        keep();
+        Changed?.Invoke();
     }
 
     private void PressLetter(char key)
@@ -110,7 +119,7 @@ public sealed class ReadingWork(PointState state, ReadingDraft draft, Action kee
     {
         draft.Here.Text = typed.Text;
         KeySaid = typed.Said ?? "";
-        keep();
+        Kept();
     }
 
     private static double Floored(double value) => Math.Floor(value * 100 + 1e-6) / 100;

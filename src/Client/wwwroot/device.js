@@ -124,6 +124,16 @@ export async function remember(names, values) {
   tell({ ids: [] });
 }
 
+/** Answers when what was drawn has come onto the screen; soon where nothing is painted, because nobody looks. */
+export const painted = () =>
+  new Promise((resolve) => {
+    const unseen = setTimeout(resolve, 50);
+    requestAnimationFrame(() => {
+      clearTimeout(unseen);
+      setTimeout(resolve);
+    });
+  });
+
 const tell = (news) => channel?.postMessage(news);
 
 /** Tells of other tabs' writing, of the network coming back and of the page becoming visible. */
