@@ -16,6 +16,9 @@ switch (args)
     case ["browser"]:
         await BrowserTimes.Print();
         return 0;
+    case ["start"]:
+        await StartTimes.Print();
+        return 0;
     case ["shims"]:
         ShimTimes.Print();
         return 0;
@@ -58,7 +61,7 @@ switch (args)
         return FuzzRun.Print(time, more is [var seed] ? int.Parse(seed) : 1);
     default:
         Console.Error.WriteLine(
-            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|shims|order|replan|day|campaigns|machines|visits|sheet|verify|append|growth|load SECONDS|oracles COUNT|fuzz SECONDS [SEED]"
+            "dotnet run -c Release --project benchmarks -- verdict|correction|stream|browser|start|shims|order|replan|day|campaigns|machines|visits|sheet|verify|append|growth|load SECONDS|oracles COUNT|fuzz SECONDS [SEED]"
         );
         return 2;
 }

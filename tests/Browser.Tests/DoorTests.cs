@@ -43,6 +43,8 @@ public sealed class DoorTests(Published published, Chromium chromium)
         await hand.Page.Locator("#enrol").ClickAsync();
 
         await Starts(lead, hand);
+        await hand.Open("");
+        Assert.Null(await LastJobsTests.Kept(hand)); // behind a closed door nothing is shown before somebody signed in
         await hand.Point("chain-slack");
         await hand.Read("75", "25");
         await hand.SeesSaved(1, 1);

@@ -65,6 +65,26 @@ public sealed class GermanTests(Published published, Chromium chromium)
     }
 
     [Fact]
+    public async Task What_the_public_list_of_recalls_says_stays_in_English_and_says_so()
+    {
+        await using var shop = await RunningShop.Start(published);
+        await using var device = await chromium.Device();
+        var hand = await device.Open(shop);
+        await hand.Open($"jobs/{BenchHand.DemoJob}");
+        var recall = hand.Page.Locator(".campaigns .verdict").Filter(new() { HasText = "26X-004" });
+        await recall.Locator("summary").ClickAsync();
+        await Assertions.Expect(recall).ToContainTextAsync("The breather hose of the tank");
+        await Assertions.Expect(recall).Not.ToContainTextAsync("as the public list has it");
+
+        await Deutsch(hand);
+        await hand.Open($"jobs/{BenchHand.DemoJob}");
+        await recall.Locator("summary").ClickAsync();
+        await Assertions.Expect(recall).ToContainTextAsync("Auf Englisch, so wie es in der öffentlichen Liste steht.");
+        // WCAG 2.2, 3.1.2: a reader is told in which language it is spoken
+        await Assertions.Expect(recall.GetByText("The breather hose of the tank")).ToHaveAttributeAsync("lang", "en");
+    }
+
+    [Fact]
     public async Task Who_works_in_English_loads_no_German()
     {
         await using var shop = await RunningShop.Start(published);

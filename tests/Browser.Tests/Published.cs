@@ -4,7 +4,8 @@ using System.Diagnostics;
 [assembly: AssemblyFixture(typeof(Witnessmark.Browser.Tests.Chromium))]
 // each test has a shop, a browser and a store of its own, and waits for them most of the time
 [assembly: CollectionBehavior(CollectionBehavior.CollectionPerClass)]
-[assembly: Xunit.v3.Parallelization(MaxThreads = 2)]
+[assembly: TestCollectionOrderer(typeof(Witnessmark.Browser.Tests.LongestFirst))]
+[assembly: Xunit.v3.Parallelization(MaxThreads = 3)]
 
 namespace Witnessmark.Browser.Tests;
 

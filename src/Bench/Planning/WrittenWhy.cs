@@ -15,6 +15,10 @@ public static class WrittenWhy
     /// <param name="why">Its words.</param>
     public static Sentence Of(string? why) => Reasons.Of(why);
 
+    /// <summary>The same, each reason by itself.</summary>
+    /// <param name="why">Its words.</param>
+    public static IReadOnlyList<Sentence> Each(string? why) => Reasons.Each(why);
+
     private static IEnumerable<Sentence> Campaigns =>
         [
             $"Campaign {X} ({X}) concerns this machine; its notice says not to ride until it is done.",

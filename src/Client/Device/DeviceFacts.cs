@@ -93,4 +93,5 @@ internal sealed record StoreSpace(double Usage, double Quota, bool Kept);
 [JsonSerializable(typeof(MachineReply))]
 [JsonSerializable(typeof(FleetReply))]
 [JsonSerializable(typeof(Bench.DraftText))]
+[JsonSerializable(typeof(Today.LastJobs))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

@@ -249,6 +249,7 @@ export async function forget(person, settings) {
   facts.put(settings, `settings ${person}`);
   await finished;
   for (const key of Object.keys(localStorage)) if (key.startsWith("draft ")) localStorage.removeItem(key);
+  lastJobs.keep(null);
   tell({ forgot: true });
 }
 

@@ -10,6 +10,8 @@ addEventListener(
 );
 
 await Blazor.start();
+const chosen = lastJobs.chosen();
+if (chosen) Blazor.navigateTo(chosen);
 
 if ("serviceWorker" in navigator)
   navigator.serviceWorker.register("service-worker.js", { updateViaCache: "none" });

@@ -15,12 +15,34 @@ public sealed class Retold(IEnumerable<Sentence> sentences, IEnumerable<Sentence
 
     private readonly Pattern[] whole = Patterns(sentences);
     private readonly ConcurrentDictionary<(string, string), string> told = []; // a screen asks for the same ones with every drawing
+    private readonly ConcurrentDictionary<string, IReadOnlyList<Sentence>> apart = new(StringComparer.Ordinal);
     private readonly Pattern[] inside = Patterns([.. sentences, .. parts ?? []]);
 
     /// <summary>What was written, for any reader.</summary>
     /// <param name="written">One or several sentences after each other.</param>
     public Sentence Of(string? written) =>
         written is { Length: > 0 } ? Sentence.By(t => t.Code == "en" ? written : Told(written, t)) : Sentence.Empty;
+
+    /// <summary>The same, each known sentence by itself; whatever begins with none stays in one piece.</summary>
+    /// <param name="written">One or several sentences after each other.</param>
+    public IReadOnlyList<Sentence> Each(string? written) =>
+        written is { Length: > 0 } ? apart.GetOrAdd(written, TakenApart) : [];
+
+    private IReadOnlyList<Sentence> TakenApart(string written)
+    {
+        List<Sentence> each = [];
+        for (var left = written; left.Length > 0; )
+        {
+            var end = Ends(left)
+                .FirstOrDefault(
+                    e => Whole(left[..e], whole, Tongue.English, new(StringComparer.Ordinal)) is not null,
+                    left.Length
+                );
+            each.Add(Of(left[..end]));
+            left = left[end..].TrimStart();
+        }
+        return each;
+    }
 
     // within a text the same piece comes up again in every way to take it apart: not kept, a text with many of the words that part it would take for ever
     private string Told(string written, Tongue tongue) =>

@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Witnessmark.Ledger.Sqlite;
 
@@ -80,6 +81,8 @@ public static class SqliteLedger
         return new DbContextOptionsBuilder<SqliteLedgerContext>()
             .UseSqlite(connection.ConnectionString)
             .AddInterceptors(new DurableConnection())
+            // whether migrations make the model's tables is asked by a test, not each time that a shop opens
+            .ConfigureWarnings(all => all.Ignore(RelationalEventId.PendingModelChangesWarning))
             .Options;
     }
 

@@ -22,6 +22,21 @@ public class WrittenWhyTests
     public void A_reason_that_was_put_together_is_known_again(string written, string german) =>
         Assert.Equal(german, WrittenWhy.Of(written).In(German));
 
+    [Fact]
+    public void Each_reason_of_several_stands_by_itself_and_a_persons_words_stay_together()
+    {
+        const string First =
+            "Campaign 26-0412 (rear brake hose) concerns this machine; its notice says not to ride until it is done.";
+        const string Second = "Campaign 26-0413 (stand switch) may concern this machine: check with the maker.";
+        const string Own = "The owner hears a knock. It comes at 3000.";
+        Assert.Equal(
+            [First, Second, Own],
+            WrittenWhy.Each($"{First} {Second} {Own}").Select(w => w.In(Tongue.English))
+        );
+        Assert.StartsWith("Aktion 26-0413", WrittenWhy.Each($"{First} {Second}")[1].In(German));
+        Assert.Empty(WrittenWhy.Each(""));
+    }
+
     [Theory]
     [InlineData("The owner hears a knock. It comes at 3000.")]
     [InlineData("Ask Bo (he knows): 2.5 turns")]
