@@ -11,6 +11,7 @@ public sealed class LastJobsTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
+        await hand.Page.Locator(".job-card").WaitForAsync();
         var up = new TaskCompletionSource();
         await hand.Page.RouteAsync("**/*.wasm", route => GoOn(route, up.Task));
         await hand.Page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
@@ -39,7 +40,8 @@ public sealed class LastJobsTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         await using var device = await chromium.Device();
         var hand = await device.Open(shop);
-        Assert.NotNull(await Kept(hand));
+        await hand.Page.Locator(".job-card").WaitForAsync();
+        Assert.Contains("Fell 640", await Kept(hand));
         var up = new TaskCompletionSource();
         await hand.Page.RouteAsync("**/*.wasm", route => GoOn(route, up.Task));
         await hand.Page.GotoAsync(hand.Address("machines"), new() { WaitUntil = WaitUntilState.Commit });

@@ -9,6 +9,7 @@ public sealed class OfflineTests(Published published, Chromium chromium)
         await using var shop = await RunningShop.Start(published);
         await using var device = await chromium.Device(worker: true);
         var hand = await device.Open(shop);
+        await hand.Page.Locator(".job-card").WaitForAsync(); // without network no job comes any more
         await hand.Page.EvaluateAsync("() => navigator.serviceWorker.ready.then(() => true)");
         var before = (await shop.EntryIds()).Count;
 

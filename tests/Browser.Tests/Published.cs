@@ -5,7 +5,7 @@ using System.Diagnostics;
 // each test has a shop, a browser and a store of its own, and waits for them most of the time
 [assembly: CollectionBehavior(CollectionBehavior.CollectionPerClass)]
 [assembly: TestCollectionOrderer(typeof(Witnessmark.Browser.Tests.LongestFirst))]
-[assembly: Xunit.v3.Parallelization(MaxThreads = 3)]
+[assembly: Xunit.v3.Parallelization(MaxThreads = 2)]
 
 namespace Witnessmark.Browser.Tests;
 
