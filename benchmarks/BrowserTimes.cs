@@ -9,7 +9,8 @@ namespace Witnessmark.Benchmarks;
 /// <summary>Calculations on the device: the published WebAssembly client in a headless Chromium, asked with JSON text.</summary>
 internal static class BrowserTimes
 {
-    internal static string Chromium => Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") ?? "/usr/bin/chromium";
+    internal static string Chromium =>
+        Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") ?? "/usr/bin/chromium";
 
     // In the page's own clock: the median of many calls after the first, which also reads the program in. A call too short for
     // the clock (0.1 ms steps) is repeated until it is not.

@@ -72,7 +72,11 @@ public sealed class KeypadTests(Published published, Chromium chromium)
         await hand.Point("identity");
         var keys = await hand.Page.Locator(".keypad .key").AllInnerTextsAsync();
         Assert.Equal("0123456789ABCDEFGHJKLMNPRSTUVWXYZ", string.Concat(keys.Order(StringComparer.Ordinal)).Trim());
-        await hand.Page.Keyboard.TypeAsync("gz0fe64c8rh000412");
+        await hand.Page.Keyboard.TypeAsync("g");
+        await hand.Sees("1 of 17 characters.");
+        await hand.Page.Keyboard.TypeAsync("z0");
+        await hand.Sees("3 of 17 characters.");
+        await hand.Page.Keyboard.TypeAsync("fe64c8rh000412");
         await hand.Save();
         await hand.SeesVerdict("This machine's number");
     }

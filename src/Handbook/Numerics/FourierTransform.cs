@@ -38,7 +38,7 @@ public static class FourierTransform
             Pair(x, k, half, turns[k * (turns.Length / half)]);
     }
 
-    // Written out in real numbers, which is several times as quick where the program is interpreted, as in a browser.
+    // Written out in real numbers: a browser interprets the program, and there each operator of complex ones is a call.
     private static void Pair(Complex[] x, int first, int half, Complex turn)
     {
         var (c, s) = (turn.Real, turn.Imaginary);
