@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.Playwright;
 using Witnessmark.Browser.Tests;
 
@@ -133,11 +132,5 @@ internal static class SlowDevice
         return await page.EvaluateAsync<double[]>(HeldUp, Looks);
     }
 
-    private static void Line(string what, double[] times, double? bar)
-    {
-        var sorted = times.Order().ToArray();
-        Console.WriteLine(
-            $"{what, -32} {times[0], 8:0} {sorted[sorted.Length / 2], 10:0} {sorted[^1], 10:0} {bar?.ToString("0", CultureInfo.InvariantCulture) ?? "none", 8}"
-        );
-    }
+    private static void Line(string what, double[] times, double? bar) => TimesLine.Print(what, times[0], times, bar);
 }

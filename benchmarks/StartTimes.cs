@@ -69,11 +69,6 @@ internal static class StartTimes
         return (seen, Stopwatch.GetElapsedTime(from).TotalMilliseconds);
     }
 
-    private static void Line(string what, List<double> times, double? bar)
-    {
-        var sorted = times.Order().ToArray();
-        Console.WriteLine(
-            $"{what, -32} {sorted[0], 8:0} {sorted[sorted.Length / 2], 10:0} {sorted[^1], 10:0} {bar?.ToString("0", System.Globalization.CultureInfo.InvariantCulture) ?? "none", 8}"
-        );
-    }
+    private static void Line(string what, List<double> times, double? bar) =>
+        TimesLine.Print(what, times.Min(), times, bar);
 }

@@ -124,11 +124,8 @@ internal static class PointFold
         {
             (VerdictWord.Inside, true) => Stripe.Marked,
             (VerdictWord.Close, true) => Stripe.MarkedClose,
-            (VerdictWord.Inside, false) => Stripe.Inside,
-            (VerdictWord.Close, false) => Stripe.Close,
-            (VerdictWord.Outside, _) => Stripe.Outside,
-            (VerdictWord.Unproven, _) => Stripe.Unproven,
-            _ => NotCurrent(readings, everMarked),
+            (null or VerdictWord.Unread, _) => NotCurrent(readings, everMarked),
+            ({ } verdict, _) => Stripes.Unmarked(verdict),
         };
 
     // corrected but not read again: what was last known stays loud

@@ -10,13 +10,12 @@ public class FlatTests
         "BenchPage.MoveNext",
         "BenchWords.Readback",
         "FiguresPage.<get_Found>b__8_2",
-        "Outcome.BuildRenderTree",
         "PlanPage.<BuildRenderTree>b__5",
         "PointPage.BuildRenderTree",
         "PointPage.MoveNext",
         "SecondWords.Shown",
         "TimerOffer.Start",
-        "VerdictAtOnce.BuildRenderTree",
+        "VerdictBlock.BuildRenderTree",
     ];
 
     private static readonly string[] KnownInPaper =
